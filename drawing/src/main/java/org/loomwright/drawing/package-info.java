@@ -1,0 +1,5 @@
+/** Pictures as SVG from pure functions: connector faces. */
+@NullMarked
+package org.loomwright.drawing;
+
+import org.jspecify.annotations.NullMarked;

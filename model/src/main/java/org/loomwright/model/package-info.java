@@ -1,0 +1,5 @@
+/** What is known: vehicle, equipment, kit, parts, rules; conditions; quantities; JSON. */
+@NullMarked
+package org.loomwright.model;
+
+import org.jspecify.annotations.NullMarked;
