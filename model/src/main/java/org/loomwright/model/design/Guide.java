@@ -1,0 +1,40 @@
+package org.loomwright.model.design;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The instructions as a directed acyclic graph of steps with one start and one end per case.
+ *
+ * @param start id of the first step
+ * @param steps steps in printed order
+ * @param edges edges; those of one step are disjoint
+ * @param ends id of a last step to the case it ends
+ * @param tools tools of all steps, each once
+ * @param expectedMinutes expected time over the mix of builds
+ */
+public record Guide(
+    String start,
+    List<Step> steps,
+    List<Edge> edges,
+    Map<String, String> ends,
+    List<String> tools,
+    double expectedMinutes) {
+  public Guide {
+    steps = List.copyOf(steps);
+    edges = List.copyOf(edges);
+    ends = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(ends));
+    tools = List.copyOf(tools);
+  }
+
+  /** The step with this id. */
+  public Optional<Step> step(String stepId) {
+    return steps.stream().filter(step -> step.id().equals(stepId)).findFirst();
+  }
+
+  /** Edges that leave a step. */
+  public List<Edge> from(String stepId) {
+    return edges.stream().filter(edge -> edge.from().equals(stepId)).toList();
+  }
+}

@@ -1,0 +1,17 @@
+package org.loomwright.model.equipment;
+
+import java.util.List;
+
+/**
+ * A plug of the equipment.
+ *
+ * @param id name used in references
+ * @param name name for people
+ * @param matesWith housing part, on the harness side, that it mates with
+ * @param pins pins
+ */
+public record Plug(String id, String name, String matesWith, List<Pin> pins) {
+  public Plug {
+    pins = List.copyOf(pins);
+  }
+}

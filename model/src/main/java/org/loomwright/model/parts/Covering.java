@@ -1,0 +1,18 @@
+package org.loomwright.model.parts;
+
+import org.loomwright.model.quantity.Length;
+import org.loomwright.model.quantity.Money;
+import org.loomwright.model.quantity.Temperature;
+
+/**
+ * Tape, sleeve or conduit, bought by the metre.
+ *
+ * @param id part number
+ * @param name name for people
+ * @param bundleMost largest bundle it covers
+ * @param rating highest temperature it bears without end
+ * @param price price of a metre of covered bundle
+ * @param source where the values come from
+ */
+public record Covering(
+    String id, String name, Length bundleMost, Temperature rating, Money price, String source) {}

@@ -1,0 +1,14 @@
+package org.loomwright.model.vehicle;
+
+import org.loomwright.model.quantity.Temperature;
+
+/**
+ * A spot in the vehicle where something is landed or worked on.
+ *
+ * @param id name used in references
+ * @param name name for people
+ * @param ambient highest temperature of the air around a bundle there
+ * @param wet whether water reaches it
+ * @param engineBay whether the stricter loading limits of an engine bay apply
+ */
+public record Place(String id, String name, Temperature ambient, boolean wet, boolean engineBay) {}

@@ -1,0 +1,42 @@
+package org.loomwright.model.vehicle;
+
+import java.util.List;
+import java.util.Optional;
+import org.loomwright.model.evidence.Evidence;
+import org.loomwright.model.quantity.Length;
+import org.loomwright.model.quantity.Temperature;
+
+/**
+ * A path between two places that a bundle can follow.
+ *
+ * @param id name used in references
+ * @param from place at one end
+ * @param to place at the other end
+ * @param length length along the path
+ * @param tolerance how far the true length may be off, either way
+ * @param follows what the bundle is laid along, e.g. "the factory loom on the left sill"
+ * @param passes what it passes through, e.g. "grommet behind the step well"
+ * @param ambient highest temperature on the way, where hotter than the places at its ends
+ * @param restraint whether it runs along restraint wiring; such runs are not used
+ * @param highVoltage whether it runs along high-voltage wiring; such runs are not used
+ * @param evidence how the length is known
+ */
+public record Run(
+    String id,
+    String from,
+    String to,
+    Length length,
+    Length tolerance,
+    String follows,
+    List<String> passes,
+    Optional<Temperature> ambient,
+    boolean restraint,
+    boolean highVoltage,
+    Optional<Evidence> evidence) {
+  public Run {
+    passes = List.copyOf(passes);
+    if (length.mm() <= 0) {
+      throw new IllegalArgumentException("a run's length must be more than zero");
+    }
+  }
+}

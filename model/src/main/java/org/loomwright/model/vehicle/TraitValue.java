@@ -1,0 +1,13 @@
+package org.loomwright.model.vehicle;
+
+import java.util.Optional;
+import org.loomwright.model.quantity.Percent;
+
+/**
+ * One value of a trait.
+ *
+ * @param id name used in conditions
+ * @param words the value as the owner would say it, a clause such as "prepared for towing"
+ * @param share how common it is among vehicles seen
+ */
+public record TraitValue(String id, String words, Optional<Percent> share) {}

@@ -1,0 +1,32 @@
+package org.loomwright.model.workspace;
+
+import java.util.List;
+import org.loomwright.model.equipment.Equipment;
+import org.loomwright.model.kit.Kit;
+import org.loomwright.model.parts.Parts;
+import org.loomwright.model.rules.Rules;
+import org.loomwright.model.vehicle.Vehicle;
+
+/**
+ * All documents of a folder. A workspace that was read without problems has no dangling references.
+ *
+ * @param vehicles vehicles
+ * @param equipment equipment
+ * @param kits kits
+ * @param parts parts
+ * @param rules rules
+ */
+public record Workspace(
+    List<Vehicle> vehicles,
+    List<Equipment> equipment,
+    List<Kit> kits,
+    List<Parts> parts,
+    List<Rules> rules) {
+  public Workspace {
+    vehicles = List.copyOf(vehicles);
+    equipment = List.copyOf(equipment);
+    kits = List.copyOf(kits);
+    parts = List.copyOf(parts);
+    rules = List.copyOf(rules);
+  }
+}
