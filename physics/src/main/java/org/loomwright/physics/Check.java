@@ -43,7 +43,7 @@ public record Check(
   /** Checks that the value is not below the limit. The limit must not be negative. */
   public static Check atLeast(
       String name, double value, double limit, String unit, String rule, String source) {
-    double margin = limit > 0 ? (value - limit) / limit : 1;
+    double margin = limit > 0 ? value / limit - 1 : 1;
     return of(name, value, limit, margin, unit, rule, source);
   }
 
