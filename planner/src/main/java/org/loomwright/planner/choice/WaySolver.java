@@ -26,8 +26,8 @@ import org.loomwright.planner.ways.Way;
  * a fixed search order, so that the same input gives the same choice.
  */
 final class WaySolver {
-  // Costs are compared in hundredths of a cent, capacities in milliampere or thousandths.
-  private static final double COST_UNIT = 10_000;
+  // Costs are compared in tenths of a cent, capacities in milliampere or thousandths.
+  private static final double COST_UNIT = 1_000;
   private static final double USE_UNIT = 1_000;
 
   private final ToDoubleFunction<LeadDraft> leadCost;
@@ -149,7 +149,8 @@ final class WaySolver {
           }
         });
     int most = weights.stream().mapToInt(Integer::intValue).sum();
-    IntVar cost = model.intVar("cost", 0, Math.max(1, most));
+    // No sensible set of ways costs as much as the largest number the solver can hold.
+    IntVar cost = model.intVar("cost", 0, Math.max(1, Math.min(most, IntVar.MAX_INT_BOUND)));
     model
         .scalar(
             variables.toArray(new BoolVar[0]),
