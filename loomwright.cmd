@@ -31,7 +31,7 @@ if errorlevel 1 goto build_failed
 popd
 echo Preparing a fast start ... 1>&2
 if exist "%LW_ARCHIVE%" del "%LW_ARCHIVE%"
-"%LW_JDK%\bin\java.exe" "-XX:ArchiveClassesAtExit=%LW_ARCHIVE%" -XX:+UseSerialGC -Djava.awt.headless=true "-Dloomwright.home=%LW_HOME%" -jar "%LW_JAR%" demo --no-serve --out "%LW_STATE%\rehearsal" >> "%LW_LOG%" 2>&1
+"%LW_JDK%\bin\java.exe" "-XX:ArchiveClassesAtExit=%LW_ARCHIVE%" -XX:+UseSerialGC -Djava.awt.headless=true -Dfile.encoding=UTF-8 "-Dloomwright.home=%LW_HOME%" -cp "%LW_JAR%" org.loomwright.cli.Rehearsal "%LW_STATE%\rehearsal" >> "%LW_LOG%" 2>&1
 if exist "%LW_STATE%\rehearsal" rmdir /s /q "%LW_STATE%\rehearsal"
 copy /y "%LW_STATE%\sources.now" "%LW_STATE%\sources.built" >nul
 
@@ -43,11 +43,11 @@ if "%~1"=="help" set "LW_SPEED=-XX:TieredStopAtLevel=1"
 if "%~1"=="--help" set "LW_SPEED=-XX:TieredStopAtLevel=1"
 if "%~1"=="--version" set "LW_SPEED=-XX:TieredStopAtLevel=1"
 if exist "%LW_ARCHIVE%" goto start_shared
-"%LW_JDK%\bin\java.exe" -XX:+UseSerialGC %LW_SPEED% -Xlog:disable -Xlog:all=error:stderr -Djava.awt.headless=true "-Dloomwright.home=%LW_HOME%" -jar "%LW_JAR%" %*
+"%LW_JDK%\bin\java.exe" -XX:+UseSerialGC %LW_SPEED% -Xlog:disable -Xlog:all=error:stderr -Djava.awt.headless=true -Dfile.encoding=UTF-8 "-Dloomwright.home=%LW_HOME%" -jar "%LW_JAR%" %*
 exit /b %ERRORLEVEL%
 
 :start_shared
-"%LW_JDK%\bin\java.exe" -XX:+UseSerialGC %LW_SPEED% "-XX:SharedArchiveFile=%LW_ARCHIVE%" -Xlog:disable -Xlog:all=error:stderr -Djava.awt.headless=true "-Dloomwright.home=%LW_HOME%" -jar "%LW_JAR%" %*
+"%LW_JDK%\bin\java.exe" -XX:+UseSerialGC %LW_SPEED% "-XX:SharedArchiveFile=%LW_ARCHIVE%" -Xlog:disable -Xlog:all=error:stderr -Djava.awt.headless=true -Dfile.encoding=UTF-8 "-Dloomwright.home=%LW_HOME%" -jar "%LW_JAR%" %*
 exit /b %ERRORLEVEL%
 
 :build_failed
