@@ -42,13 +42,21 @@ if "%~1"=="sum" set "LW_SPEED=-XX:TieredStopAtLevel=1"
 if "%~1"=="help" set "LW_SPEED=-XX:TieredStopAtLevel=1"
 if "%~1"=="--help" set "LW_SPEED=-XX:TieredStopAtLevel=1"
 if "%~1"=="--version" set "LW_SPEED=-XX:TieredStopAtLevel=1"
+rem The program prints UTF-8; the console gets its own code page back afterwards.
+for /f "tokens=2 delims=:." %%C in ('chcp') do set "LW_PAGE=%%C"
+chcp 65001 >nul
 if exist "%LW_ARCHIVE%" goto start_shared
 "%LW_JDK%\bin\java.exe" -XX:+UseSerialGC %LW_SPEED% -Xlog:disable -Xlog:all=error:stderr -Djava.awt.headless=true -Dfile.encoding=UTF-8 "-Dloomwright.home=%LW_HOME%" -jar "%LW_JAR%" %*
-exit /b %ERRORLEVEL%
+goto done
 
 :start_shared
 "%LW_JDK%\bin\java.exe" -XX:+UseSerialGC %LW_SPEED% "-XX:SharedArchiveFile=%LW_ARCHIVE%" -Xlog:disable -Xlog:all=error:stderr -Djava.awt.headless=true -Dfile.encoding=UTF-8 "-Dloomwright.home=%LW_HOME%" -jar "%LW_JAR%" %*
-exit /b %ERRORLEVEL%
+goto done
+
+:done
+set "LW_CODE=%ERRORLEVEL%"
+chcp %LW_PAGE% >nul
+exit /b %LW_CODE%
 
 :build_failed
 popd

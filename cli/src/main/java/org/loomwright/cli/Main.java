@@ -1,8 +1,6 @@
 package org.loomwright.cli;
 
-import java.io.Console;
 import java.io.PrintWriter;
-import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import org.loomwright.cli.shell.ExitCode;
 import org.loomwright.cli.shell.Failures;
@@ -16,17 +14,15 @@ public final class Main {
   private Main() {}
 
   /**
-   * Runs one command and ends the program with its {@link ExitCode}.
+   * Runs one command and ends the program with its {@link ExitCode}. What it prints is UTF-8; the
+   * launcher sees to it that the terminal takes it so.
    *
    * @param args the words of the command line
    */
   public static void main(String[] args) {
-    Charset charset = outputCharset();
-    int exitCode;
-    try (PrintWriter out = new PrintWriter(System.out, false, charset);
-        PrintWriter err = new PrintWriter(System.err, true, charset)) {
-      exitCode = run(out, err, args);
-    }
+    PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
+    PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+    int exitCode = run(out, err, args);
     System.exit(exitCode);
   }
 
@@ -40,29 +36,28 @@ public final class Main {
    * @return the {@link ExitCode}
    */
   public static int run(PrintWriter out, PrintWriter err, String... args) {
-    CommandLine line = commandLine().setOut(out).setErr(err);
-    int exitCode = line.execute(args);
+    Loomwright top = new Loomwright();
+    Failures failures = new Failures(top::debug);
+    int exitCode;
+    try {
+      exitCode = commandLine(top, failures).setOut(out).setErr(err).execute(args);
+    } catch (Error fault) {
+      // Out of memory or a broken installation: still one sentence and an exit code.
+      exitCode = failures.internalFault(fault, err);
+    }
     out.flush();
     err.flush();
     return exitCode;
   }
 
-  private static CommandLine commandLine() {
-    Loomwright top = new Loomwright();
+  private static CommandLine commandLine(Loomwright top, Failures failures) {
     CommandLine line = new CommandLine(top);
     // One line per command, in the order in which the help shows them.
     line.addSubcommand(new SumCommand());
     Values.registerWith(line);
-    Failures failures = new Failures(top::debug);
     line.setParameterExceptionHandler(failures);
     line.setExecutionExceptionHandler(failures);
     line.setUsageHelpWidth(100);
     return line;
-  }
-
-  /** A terminal is written to in its own character set; a file or a pipe always in UTF-8. */
-  private static Charset outputCharset() {
-    Console console = System.console();
-    return console == null ? StandardCharsets.UTF_8 : console.charset();
   }
 }

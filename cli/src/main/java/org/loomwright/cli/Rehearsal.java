@@ -37,6 +37,6 @@ public final class Rehearsal {
   }
 
   private static List<String> sum(String words) {
-    return List.of(("sum " + words).split(" "));
+    return List.of(("sum " + words).split(" ", -1));
   }
 }

@@ -3,7 +3,6 @@ package org.loomwright.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -120,18 +119,18 @@ class MainTest {
   }
 
   private static List<String> split(String words) {
-    return words.isEmpty() ? List.of() : Arrays.asList(words.split(" "));
+    return words.isEmpty() ? List.of() : List.of(words.split(" ", -1));
   }
 
   /** The names in the list of commands of a help text. */
   private static List<String> listed(String help) {
     List<String> names = new ArrayList<>();
     boolean within = false;
-    for (String line : help.split("\n")) {
+    for (String line : help.lines().toList()) {
       if (line.isBlank()) {
         within = false;
       } else if (within && line.startsWith("  ") && line.charAt(2) != ' ') {
-        names.add(line.strip().split("[ ,]")[0]);
+        names.add(line.strip().replaceFirst("[ ,].*", ""));
       }
       within = within || line.equals("Commands:");
     }

@@ -21,6 +21,8 @@ public final class Failures implements IParameterExceptionHandler, IExecutionExc
   private final BooleanSupplier detailsAsked;
 
   /**
+   * Handles failures of one command line.
+   *
    * @param detailsAsked whether the user wants to see the details of an internal fault
    */
   public Failures(BooleanSupplier detailsAsked) {
@@ -50,14 +52,6 @@ public final class Failures implements IParameterExceptionHandler, IExecutionExc
     return ExitCode.WRONG_USAGE;
   }
 
-  private static Optional<String> unknownOption(CommandSpec spec, String[] args) {
-    return Arrays.stream(args)
-        .filter(word -> word.startsWith("--"))
-        .map(word -> word.split("=", 2)[0])
-        .filter(name -> !spec.optionsMap().containsKey(name))
-        .findFirst();
-  }
-
   @Override
   public int handleExecutionException(Exception failure, CommandLine line, ParseResult parsed) {
     PrintWriter err = line.getErr();
@@ -65,6 +59,15 @@ public final class Failures implements IParameterExceptionHandler, IExecutionExc
       err.println(failure.getMessage());
       return ExitCode.WRONG_INPUT;
     }
+    return internalFault(failure, err);
+  }
+
+  /**
+   * Says in one sentence that the program itself is at fault, without a stack trace unless asked.
+   *
+   * @return {@link ExitCode#INTERNAL_FAULT}
+   */
+  public int internalFault(Throwable failure, PrintWriter err) {
     err.println(
         "Loomwright stopped because of a fault of its own ("
             + failure.getClass().getSimpleName()
@@ -75,5 +78,13 @@ public final class Failures implements IParameterExceptionHandler, IExecutionExc
       err.println("Add --debug to see the details.");
     }
     return ExitCode.INTERNAL_FAULT;
+  }
+
+  private static Optional<String> unknownOption(CommandSpec spec, String[] args) {
+    return Arrays.stream(args)
+        .filter(word -> word.startsWith("--"))
+        .map(word -> word.replaceFirst("=.*", ""))
+        .filter(name -> !spec.optionsMap().containsKey(name))
+        .findFirst();
   }
 }

@@ -10,6 +10,8 @@ public final class WrongInput extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
   /**
+   * Carries the message for the user.
+   *
    * @param message one or more full sentences for the user
    */
   public WrongInput(String message) {

@@ -15,6 +15,7 @@ abstract class Sum implements Callable<Integer> {
   @Option(names = "--json", order = 100, description = "Print one JSON object and nothing else.")
   private boolean json;
 
+  @SuppressWarnings("UnusedVariable") // Read by the library.
   @Option(
       names = {"-h", "--help"},
       usageHelp = true,

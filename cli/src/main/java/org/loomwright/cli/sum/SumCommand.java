@@ -27,6 +27,7 @@ import picocli.CommandLine.Spec;
     })
 public final class SumCommand implements Runnable {
 
+  @SuppressWarnings("UnusedVariable") // Read by the library.
   @Option(
       names = {"-h", "--help"},
       usageHelp = true,
