@@ -12,6 +12,7 @@ import org.loomwright.model.planted.Painter;
 import org.loomwright.model.planted.Talker;
 import org.loomwright.physics.planted.KnowsTheModel;
 import org.loomwright.planner.planted.Choice;
+import org.loomwright.planner.proof.planted.StandsAlone;
 import org.loomwright.planner.proof.planted.TrustsThePlanner;
 
 /** Each rule is broken once on purpose: a rule that can't fail keeps nothing. */
@@ -34,6 +35,12 @@ class PlantedFaultsTest {
   @Test
   void aProofThatUsesThePlannerIsFound() {
     assertBreaks(Rules.PROOF_STANDS_ALONE, "TrustsThePlanner", TrustsThePlanner.class);
+  }
+
+  @Test
+  void aProofThatUsesOnlyTheModelIsNotAccused() {
+    Rules.PROOF_STANDS_ALONE.check(
+        new ClassFileImporter().importClasses(StandsAlone.class, Fact.class));
   }
 
   @Test
