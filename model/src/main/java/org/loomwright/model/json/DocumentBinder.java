@@ -58,7 +58,6 @@ public final class DocumentBinder {
   }
 
   private static Optional<DocumentKind> kind(JsonNode tree, RecordBinder binder) {
-    String kinds = String.join(", ", DocumentKind.words());
     if (!tree.isObject()) {
       binder.fault(
           "",
@@ -70,7 +69,10 @@ public final class DocumentBinder {
     JsonNode node = tree.get(KIND);
     if (node == null) {
       binder.fault(
-          KIND, "", "the document does not say its kind; write \"kind\" with one of " + kinds);
+          KIND,
+          "",
+          "the document does not say its kind; write \"kind\" with one of "
+              + Nearest.list(DocumentKind.words()));
       return Optional.empty();
     }
     String word = Values.shown(node);
@@ -82,11 +84,7 @@ public final class DocumentBinder {
           "'"
               + word
               + "' is not a kind of document"
-              + Nearest.to(word, DocumentKind.words())
-                  .map(near -> "; did you mean '" + near + "'?")
-                  .orElse("")
-              + "; the kinds are "
-              + kinds);
+              + Nearest.fullHint(word, "the kinds are", DocumentKind.words()));
     }
     return kind;
   }

@@ -125,8 +125,7 @@ public final class DocumentWriter {
         + close;
   }
 
-  private static String joined(
-      List<String> keys, List<Object> items, int indent, String between) {
+  private static String joined(List<String> keys, List<Object> items, int indent, String between) {
     return java.util.stream.IntStream.range(0, items.size())
         .mapToObj(i -> keys.get(i) + print(items.get(i), indent, indent + keys.get(i).length()))
         .collect(Collectors.joining(between));

@@ -9,7 +9,9 @@ import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
-/** Parses JSON strictly (RFC 8259): no comments, no key twice in an object, nothing after the end. */
+/**
+ * Parses JSON strictly (RFC 8259): no comments, no key twice in an object, nothing after the end.
+ */
 public final class JsonText {
   private static final JsonMapper MAPPER =
       JsonMapper.builder(

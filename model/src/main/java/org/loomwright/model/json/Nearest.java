@@ -40,6 +40,21 @@ public final class Nearest {
         .orElseGet(() -> words.isEmpty() ? "" : "; " + heading + " " + list(words));
   }
 
+  /** Like {@link #hint}, but with the words there are in any case. */
+  public static String fullHint(String word, String heading, Collection<String> words) {
+    return to(word, words)
+        .map(
+            near ->
+                "; did you mean '"
+                    + near
+                    + "'? "
+                    + heading.substring(0, 1).toUpperCase(Locale.ROOT)
+                    + heading.substring(1)
+                    + " "
+                    + list(words))
+        .orElseGet(() -> hint(word, heading, words));
+  }
+
   /** Some words with commas between them, the first twelve of them if there are many. */
   public static String list(Collection<String> words) {
     String first = String.join(", ", words.stream().limit(LISTED).toList());

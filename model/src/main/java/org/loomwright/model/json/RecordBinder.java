@@ -53,8 +53,7 @@ class RecordBinder {
    * @param otherKeys keys that are allowed beside those of the record
    * @return empty when not even a record with stand-ins can be made
    */
-  Optional<Object> fields(
-      JsonNode node, Shape.Fields shape, String path, List<String> otherKeys) {
+  Optional<Object> fields(JsonNode node, Shape.Fields shape, String path, List<String> otherKeys) {
     if (!node.isObject()) {
       wrongSort(node, shape, path);
       return Optional.empty();
@@ -199,11 +198,7 @@ class RecordBinder {
           "'"
               + Values.printable(text)
               + "' is not known here"
-              + Nearest.to(text, shape.constants().keySet())
-                  .map(near -> "; did you mean '" + near + "'?")
-                  .orElse("")
-              + "; the words are "
-              + String.join(", ", shape.constants().keySet()));
+              + Nearest.fullHint(text, "the words are", shape.constants().keySet()));
     }
     return Optional.ofNullable(constant);
   }

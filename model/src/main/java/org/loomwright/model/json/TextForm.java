@@ -41,8 +41,7 @@ record TextForm<T>(
           quantity(WireSize.class, "a wire size", "2.5 mm²", WireSize::of, WireSize::text),
           quantity(Current.class, "a current", "22 A", Current::of, Current::text),
           quantity(Voltage.class, "a voltage", "12.6 V", Voltage::of, Voltage::text),
-          quantity(
-              Temperature.class, "a temperature", "60 °C", Temperature::of, Temperature::text),
+          quantity(Temperature.class, "a temperature", "60 °C", Temperature::of, Temperature::text),
           quantity(TimeSpan.class, "a time", "90 s", TimeSpan::of, TimeSpan::text),
           quantity(Resistance.class, "a resistance", "5 mΩ", Resistance::of, Resistance::text),
           quantity(Percent.class, "a percentage", "60 %", Percent::of, Percent::text),

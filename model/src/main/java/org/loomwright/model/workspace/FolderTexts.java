@@ -57,7 +57,8 @@ final class FolderTexts {
         .sorted(Comparator.comparing(this::name))
         .forEach(this::read);
     if (texts.isEmpty() && problems.isEmpty()) {
-      problem(folder.toString(), "the folder holds no document; documents are files ending in .json");
+      problem(
+          folder.toString(), "the folder holds no document; documents are files ending in .json");
     }
   }
 
@@ -73,7 +74,10 @@ final class FolderTexts {
   private void read(Path file) {
     try {
       String text =
-          StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(Files.readAllBytes(file))).toString();
+          StandardCharsets.UTF_8
+              .newDecoder()
+              .decode(ByteBuffer.wrap(Files.readAllBytes(file)))
+              .toString();
       texts.add(new NamedText(name(file), text));
     } catch (CharacterCodingException e) {
       problem(name(file), "the file is not text in UTF-8; save it as UTF-8");

@@ -44,10 +44,9 @@ public final class KitOrders {
                     "there is no kit '"
                         + kitId
                         + "'"
-                        + Nearest.to(kitId, ids).map(it -> "; did you mean '" + it + "'?").orElse("")
                         + (ids.isEmpty()
                             ? "; the folder holds no kit"
-                            : "; the kits are " + Nearest.list(ids))));
+                            : Nearest.fullHint(kitId, "the kits are", ids))));
   }
 
   /**
@@ -94,7 +93,9 @@ public final class KitOrders {
   private static <T extends Document> T present(List<T> documents, String id) {
     return find(documents, id)
         .orElseThrow(
-            () -> new IllegalArgumentException("a workspace with problems: no document '" + id + "'"));
+            () ->
+                new IllegalArgumentException(
+                    "a workspace with problems: no document '" + id + "'"));
   }
 
   private static Parts merged(Kit kit, List<Parts> lists) {

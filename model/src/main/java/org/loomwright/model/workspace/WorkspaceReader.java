@@ -78,10 +78,7 @@ public final class WorkspaceReader {
   }
 
   private static boolean isResult(JsonNode tree) {
-    return tree.isObject()
-        && tree.get("kind") instanceof JsonNode kind
-        && kind.isString()
-        && kind.stringValue().equals(RESULT);
+    return tree.path("kind").isString() && tree.path("kind").stringValue().equals(RESULT);
   }
 
   private static Problem problem(String file, Fault fault) {
