@@ -13,7 +13,10 @@ import org.loomwright.drawing.Seen.Spot;
 /** Positions in a round face, as on a clock with 12 at the top of the view. */
 final class ClockWords {
   /** A cavity whose centre is this near to the middle, as share of its size, is the middle one. */
-  private static final double MIDDLE = 0.35;
+  private static final double MIDDLE = 0.25;
+
+  /** A cavity that is neither in the middle nor this far away has no plain direction. */
+  private static final double AWAY = 0.5;
 
   /** Degrees left of the top that still are the top. */
   private static final double AT_TOP = 0.5;
@@ -30,8 +33,11 @@ final class ClockWords {
     Map<String, String> words = new LinkedHashMap<>();
     List<Spot> around = new ArrayList<>();
     for (Spot spot : seen.cavities()) {
-      if (radius(spot, middleX, middleY) <= MIDDLE * size(spot)) {
+      double radius = radius(spot, middleX, middleY);
+      if (radius <= MIDDLE * size(spot)) {
         words.put(spot.number(), "in the middle");
+      } else if (radius < AWAY * size(spot)) {
+        return Map.of();
       } else {
         around.add(spot);
       }

@@ -34,7 +34,7 @@ public final class FaceWords {
   }
 
   /**
-   * View and position, e.g. "looking at the wire side, latch down: top row, leftmost".
+   * View and position, e.g. "looking at the wire side, latch down: top left corner".
    *
    * @throws IllegalArgumentException when the housing has no such cavity
    */
@@ -56,10 +56,12 @@ public final class FaceWords {
       words.put(seen.cavities().get(0).number(), "the only cavity");
       return words;
     }
+    Map<String, String> clock = housing.round() ? ClockWords.of(seen) : Map.of();
+    // In a round face the clock is what people use; rows only when there are no rings.
     List<Map<String, String>> kinds =
-        housing.round()
-            ? firstOf(ClockWords.of(seen), GridWords.byRow(seen), GridWords.byColumn(seen))
-            : List.of(GridWords.byRow(seen), GridWords.byColumn(seen));
+        clock.isEmpty()
+            ? List.of(GridWords.byRow(seen), GridWords.byColumn(seen), GridWords.corners(seen))
+            : List.of(clock);
     for (Seen.Spot spot : seen.cavities()) {
       String best = "";
       for (Map<String, String> kind : kinds) {
@@ -75,12 +77,6 @@ public final class FaceWords {
       words.replaceAll((number, phrase) -> byNumber(number));
     }
     return words;
-  }
-
-  /** In a round face the clock is what people use; rows only when there are no rings. */
-  private static List<Map<String, String>> firstOf(
-      Map<String, String> clock, Map<String, String> rows, Map<String, String> columns) {
-    return clock.isEmpty() ? List.of(rows, columns) : List.of(clock);
   }
 
   private static String byNumber(String cavity) {

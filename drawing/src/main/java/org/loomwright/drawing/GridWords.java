@@ -56,6 +56,25 @@ final class GridWords {
     return words;
   }
 
+  /** The cavities that end both a row and a column, where both are plain to see. */
+  static Map<String, String> corners(Seen seen) {
+    Map<String, String> rows = byRow(seen);
+    Map<String, String> columns = byColumn(seen);
+    Map<String, String> words = new LinkedHashMap<>();
+    for (String upper : List.of("top", "bottom")) {
+      for (String side : List.of("left", "right")) {
+        rows.forEach(
+            (number, position) -> {
+              if (position.equals(upper + " row, " + side + "most")
+                  && columns.getOrDefault(number, "").equals(side + " column, " + upper)) {
+                words.put(number, upper + " " + side + " corner");
+              }
+            });
+      }
+    }
+    return words;
+  }
+
   private static String row(int row, int rows, int place, int places) {
     String inRow =
         places == 1
