@@ -1,0 +1,192 @@
+package org.loomwright.physics.heat;
+
+import java.util.OptionalDouble;
+import org.loomwright.physics.Require;
+import org.loomwright.physics.Trace;
+import org.loomwright.physics.wire.Conductor;
+import org.loomwright.physics.wire.Copper;
+
+/**
+ * Steady conductor temperature at a current, and current at a conductor temperature, by heat
+ * balance: Joule heat, natural convection round a horizontal cylinder (Churchill and Chu 1975),
+ * radiation, conduction through insulation and bundle. Single wire in still air, or one wire in a
+ * bundle of equal wires. A bundled wire is never rated better than the same wire alone.
+ *
+ * <p>Tried against 33 CFR 183.425 Table 5 at 30 °C ambient: 0.90 to 1.30 times the table for 8 to
+ * 18 AWG in the 80, 90, 105 and 125 °C columns.
+ */
+public final class WireHeat {
+  private static final double LOWEST_AMBIENT_C = -60;
+  private static final double HIGHEST_AMBIENT_C = 250;
+
+  /** Most wires a bundle may hold here; harnesses stay far below. */
+  private static final int MOST_WIRES = 1000;
+
+  private WireHeat() {}
+
+  /**
+   * Where the wire lies.
+   *
+   * @param conductor the wire; all wires of the bundle are taken to be the same
+   * @param ambientC still air and surroundings, -60 to 250 °C
+   * @param wires wires in the bundle, this one included; 1 is a single wire
+   * @param loadedShare share of the bundle's wires that carry the current at the same time, above 0
+   *     to 1; empty means all. At least this one wire is always loaded
+   */
+  public record Lying(Conductor conductor, double ambientC, int wires, OptionalDouble loadedShare) {
+    /** Checks the ranges. */
+    public Lying {
+      Require.within("ambient temperature", ambientC, LOWEST_AMBIENT_C, HIGHEST_AMBIENT_C, "°C");
+      Require.within("number of wires", wires, 1, MOST_WIRES, "wires");
+      loadedShare.ifPresent(s -> Require.within("loaded share", 100 * s, 1e-6, 100, "%"));
+    }
+
+    /** A single wire in still air. */
+    public static Lying single(Conductor conductor, double ambientC) {
+      return new Lying(conductor, ambientC, 1, OptionalDouble.empty());
+    }
+
+    private double loadedWires() {
+      return Math.max(1, wires * loadedShare.orElse(1));
+    }
+  }
+
+  /**
+   * @param conductorC conductor temperature, °C
+   * @param currentA current in the wire, A
+   * @param surfaceC temperature of the outside, °C
+   * @param convectionWPerM heat given off by convection, W/m, by the whole bundle
+   * @param radiationWPerM heat given off by radiation, W/m, by the whole bundle
+   * @param trace how it was reached
+   */
+  public record Result(
+      double conductorC,
+      double currentA,
+      double surfaceC,
+      double convectionWPerM,
+      double radiationWPerM,
+      Trace trace) {}
+
+  /**
+   * Conductor temperature at a steady current.
+   *
+   * @param currentA current in each loaded wire, A, not below zero
+   * @throws org.loomwright.physics.SumException if the conductor would melt
+   */
+  public static Result temperature(Lying lying, double currentA) {
+    Require.notNegative("current", currentA, "A");
+    HeatBalance alone = HeatBalance.single(lying.conductor(), lying.ambientC());
+    HeatBalance.State best = alone.atCurrent(currentA);
+    HeatBalance balance = alone;
+    if (lying.wires() > 1) {
+      HeatBalance bundle = bundle(lying);
+      HeatBalance.State state = bundle.atCurrent(currentA);
+      if (state.conductorC() >= best.conductorC()) {
+        best = state;
+        balance = bundle;
+      }
+    }
+    Trace.Builder trace = Trace.builder();
+    trace.given("current in the wire", currentA, "A");
+    describe(trace, lying, balance, best);
+    trace.line(
+        "conductor temperature",
+        "surface + q * Rth, where I² r(T) * loaded wires = q",
+        best.conductorC(),
+        "°C",
+        "heat balance");
+    return result(best, currentA, trace.build());
+  }
+
+  /**
+   * Steady current that brings the conductor to a temperature; 0 if the ambient is already there.
+   *
+   * @param conductorC conductor temperature, up to 1083 °C
+   */
+  public static Result current(Lying lying, double conductorC) {
+    Require.within("conductor temperature", conductorC, -60, Copper.MELTING_C, "°C");
+    double targetC = Math.max(conductorC, lying.ambientC());
+    HeatBalance alone = HeatBalance.single(lying.conductor(), lying.ambientC());
+    HeatBalance.State least = alone.atConductor(targetC);
+    HeatBalance balance = alone;
+    if (lying.wires() > 1) {
+      HeatBalance bundle = bundle(lying);
+      HeatBalance.State state = bundle.atConductor(targetC);
+      if (state.currentA() <= least.currentA()) {
+        least = state;
+        balance = bundle;
+      }
+    }
+    Trace.Builder trace = Trace.builder();
+    trace.given("conductor temperature", conductorC, "°C");
+    describe(trace, lying, balance, least);
+    trace.line(
+        "current in each loaded wire",
+        "sqrt(q / (loaded wires * r(T)))",
+        least.currentA(),
+        "A",
+        "heat balance");
+    return result(least, least.currentA(), trace.build());
+  }
+
+  private static HeatBalance bundle(Lying lying) {
+    return HeatBalance.bundle(
+        lying.conductor(), lying.ambientC(), lying.wires(), lying.loadedWires());
+  }
+
+  private static Result result(HeatBalance.State state, double currentA, Trace trace) {
+    return new Result(
+        state.conductorC(),
+        currentA,
+        state.surfaceC(),
+        state.heat().convectionWPerM(),
+        state.heat().radiationWPerM(),
+        trace);
+  }
+
+  private static void describe(
+      Trace.Builder trace, Lying lying, HeatBalance balance, HeatBalance.State state) {
+    Conductor c = lying.conductor();
+    trace
+        .given("ambient", lying.ambientC(), "°C")
+        .given("wires in the bundle", lying.wires(), "1")
+        .given("wires loaded at once", balance.loadedWires(), "1")
+        .line(
+            "resistance per metre of " + c.label() + " at temperature",
+            "r20 * (234.5 + T) / 254.5",
+            c.resistanceOhmPerM(state.conductorC()),
+            "ohm/m",
+            c.source())
+        .line(
+            "outside diameter",
+            lying.wires() == 1 ? "table" : "wire diameter * packing ratio",
+            balance.diameterMm(),
+            "mm",
+            lying.wires() == 1 ? c.source() : BundleShape.SOURCE)
+        .line(
+            "thermal resistance conductor to surface",
+            "ln(D/d) / (2 pi k), in a bundle with the loaded wires in the middle",
+            balance.resistanceToSurface(),
+            "K m/W",
+            "k = 0.19 W/(m K) insulation, 0.12 W/(m K) across a bundle (from memory)")
+        .line("surface temperature", "balance", state.surfaceC(), "°C", "heat balance")
+        .line(
+            "Nusselt number",
+            "(0.60 + 0.387 Ra^(1/6) / (1 + (0.559/Pr)^(9/16))^(8/27))²",
+            state.heat().nusselt(),
+            "1",
+            SurfaceHeat.CONVECTION_SOURCE)
+        .line(
+            "heat by convection",
+            "Nu k pi (Ts - Ta)",
+            state.heat().convectionWPerM(),
+            "W/m",
+            SurfaceHeat.CONVECTION_SOURCE)
+        .line(
+            "heat by radiation",
+            "eps sigma pi D (Ts⁴ - Ta⁴)",
+            state.heat().radiationWPerM(),
+            "W/m",
+            "Stefan and Boltzmann; emissivity 0.80 (from memory)");
+  }
+}

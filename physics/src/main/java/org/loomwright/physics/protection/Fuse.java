@@ -1,0 +1,87 @@
+package org.loomwright.physics.protection;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.loomwright.physics.Require;
+
+/**
+ * A fuse of a family and rating with its guaranteed opening band.
+ *
+ * <p>The standard gives limits at single multiples of the rating. Between them only this is
+ * guaranteed, and only this is used: more current never opens a fuse later. So the shortest opening
+ * time at a current is that of the next higher gate, the longest that of the next lower one. Beyond
+ * the last gate the longest time falls with 1/I² (constant melting I²t, common practice).
+ *
+ * @param family form and curve
+ * @param ratingA rated current, A
+ */
+public record Fuse(FuseFamily family, double ratingA) {
+  /** Checks the rating. */
+  public Fuse {
+    Require.positive("fuse rating", ratingA, "A");
+  }
+
+  /** As people write it, e.g. "15 A blade type C". */
+  public String label() {
+    return Require.text(ratingA) + " A " + family.label();
+  }
+
+  /** Limits by multiple of the rating, lowest first. */
+  public List<FuseGate> gates() {
+    return family.gates(ratingA);
+  }
+
+  /** The fuse stays closed at least this long, s; 0 above the last gate. */
+  public double shortestOpeningS(double currentA) {
+    double multiple = currentA / ratingA;
+    return gates().stream()
+        .filter(g -> g.multiple() >= multiple * (1 - 1e-9))
+        .mapToDouble(FuseGate::minS)
+        .findFirst()
+        .orElse(0);
+  }
+
+  /** The fuse has opened after this long, s; infinite where no limit is guaranteed. */
+  public double longestOpeningS(double currentA) {
+    double multiple = currentA / ratingA;
+    FuseGate last = gates().get(gates().size() - 1);
+    if (multiple > last.multiple()) {
+      double ratio = last.multiple() / multiple;
+      return last.maxS() * ratio * ratio;
+    }
+    return gates().stream()
+        .filter(g -> g.multiple() <= multiple * (1 + 1e-9))
+        .mapToDouble(FuseGate::maxS)
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
+  }
+
+  /** Smallest current at which the fuse surely opens within a time, A; empty if at none. */
+  public OptionalDouble currentOpeningWithinA(double timeS) {
+    return gates().stream()
+        .filter(g -> g.maxS() <= timeS)
+        .mapToDouble(g -> g.multiple() * ratingA)
+        .findFirst();
+  }
+
+  /**
+   * Most energy the fuse may let through, A²s, over all currents of a range: the longest opening
+   * time just below each gate, and at the ends of the range. Infinite where the range starts below
+   * the currents at which the fuse surely opens.
+   */
+  public double largestLetThroughA2s(double fromA, double toA) {
+    double worst = Math.max(letThrough(fromA), letThrough(toA));
+    List<FuseGate> gates = gates();
+    for (int i = 1; i < gates.size(); i++) {
+      double gateA = gates.get(i).multiple() * ratingA;
+      if (gateA > fromA && gateA <= toA) {
+        worst = Math.max(worst, gateA * gateA * gates.get(i - 1).maxS());
+      }
+    }
+    return worst;
+  }
+
+  private double letThrough(double currentA) {
+    return currentA * currentA * longestOpeningS(currentA);
+  }
+}
