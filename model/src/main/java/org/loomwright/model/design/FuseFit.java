@@ -13,7 +13,12 @@ import java.util.List;
  * @param cases cases in which it is fitted
  */
 public record FuseFit(
-    String block, String slot, double ratingA, String part, List<String> leads, List<String> cases) {
+    String block,
+    String slot,
+    double ratingA,
+    String part,
+    List<String> leads,
+    List<String> cases) {
   public FuseFit {
     leads = List.copyOf(leads);
     cases = List.copyOf(cases);

@@ -1,16 +1,16 @@
 package org.loomwright.model.design;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
- * The instructions as a directed acyclic graph of steps with one start and one end per case.
+ * The instructions as a directed acyclic graph of steps from one start to one or more ends.
+ * Branches of different components lie one after the other, so the graph stays small.
  *
  * @param start id of the first step
  * @param steps steps in printed order
  * @param edges edges; those of one step are disjoint
- * @param ends id of a last step to the case it ends
+ * @param ends ids of the last steps
  * @param tools tools of all steps, each once
  * @param expectedMinutes expected time over the mix of builds
  */
@@ -18,13 +18,13 @@ public record Guide(
     String start,
     List<Step> steps,
     List<Edge> edges,
-    Map<String, String> ends,
+    List<String> ends,
     List<String> tools,
     double expectedMinutes) {
   public Guide {
     steps = List.copyOf(steps);
     edges = List.copyOf(edges);
-    ends = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(ends));
+    ends = List.copyOf(ends);
     tools = List.copyOf(tools);
   }
 

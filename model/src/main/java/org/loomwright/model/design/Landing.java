@@ -10,11 +10,7 @@ public sealed interface Landing {
    * @param pullPlug cavity plug to pull first
    */
   record InCavity(
-      String connector,
-      String cavity,
-      String terminal,
-      Optional<String> seal,
-      boolean pullPlug)
+      String connector, String cavity, String terminal, Optional<String> seal, boolean pullPlug)
       implements Landing {}
 
   /** In a cavity of a housing that the kit brings; filled on the bench. */

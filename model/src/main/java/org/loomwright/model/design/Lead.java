@@ -9,6 +9,7 @@ import org.loomwright.model.colour.Colour;
  * @param id id, e.g. "L3"
  * @param label text printed on it
  * @param what what it is for, in words
+ * @param component component letter of the cases its ends name
  * @param needs needs it serves
  * @param wire wire part
  * @param areaMm2 conductor area
@@ -28,6 +29,7 @@ public record Lead(
     String id,
     String label,
     String what,
+    String component,
     List<String> needs,
     String wire,
     double areaMm2,

@@ -7,8 +7,9 @@ import java.util.List;
  * One kit as made and sold.
  *
  * @param id part number
+ * @param words builds it is sold to, in words
  * @param leads leads it holds
- * @param cases cases it serves
+ * @param cases cases it serves; a build is served when all its cases are in the list
  * @param share share of builds it is sold to, 0 to 1
  * @param parts parts list
  * @param benchMinutes bench work
@@ -18,6 +19,7 @@ import java.util.List;
  */
 public record PartNumber(
     String id,
+    String words,
     List<String> leads,
     List<String> cases,
     double share,

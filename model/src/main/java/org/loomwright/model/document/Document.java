@@ -1,16 +1,10 @@
 package org.loomwright.model.document;
 
-import org.loomwright.model.equipment.Equipment;
-import org.loomwright.model.kit.Kit;
-import org.loomwright.model.parts.Parts;
-import org.loomwright.model.rules.Rules;
-import org.loomwright.model.vehicle.Vehicle;
-
 /**
  * One document of a workspace. Documents name each other by {@link #id()}; a kit also names the
  * revisions it was designed against.
  */
-public sealed interface Document permits Vehicle, Equipment, Kit, Parts, Rules {
+public interface Document {
   /** Short name used by references, unique among documents of one kind. */
   String id();
 

@@ -5,8 +5,8 @@ import org.loomwright.model.quantity.Money;
 import org.loomwright.model.quantity.WireSize;
 
 /**
- * A splice sleeve with its adhesive-lined shrink; used into a factory wire and as the joint of added
- * leads.
+ * A splice sleeve with its adhesive-lined shrink; used into a factory wire and as the joint of
+ * added leads.
  *
  * @param id part number
  * @param name name for people

@@ -13,7 +13,11 @@ import java.util.Optional;
  * @param tools tools needed
  */
 public record ServiceRecipe(
-    Optional<String> unlock, String fill, Undo fillUndo, Optional<String> lock, List<String> tools) {
+    Optional<String> unlock,
+    String fill,
+    Undo fillUndo,
+    Optional<String> lock,
+    List<String> tools) {
   public ServiceRecipe {
     tools = List.copyOf(tools);
   }

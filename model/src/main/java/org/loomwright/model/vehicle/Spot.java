@@ -4,8 +4,9 @@ import com.fasterxml.jackson.annotation.JsonCreator;
 import com.fasterxml.jackson.annotation.JsonValue;
 
 /**
- * Where a factory wire ends, written as "cavity CONNECTOR NUMBER", "slot BLOCK SLOT", "ground STUD",
- * "unit NAME" (inside a control unit or consumer that nobody works on) or "loose PLACE" (taped back).
+ * Where a factory wire ends, written as "cavity CONNECTOR NUMBER", "slot BLOCK SLOT", "ground
+ * STUD", "unit NAME" (inside a control unit or consumer that nobody works on) or "loose PLACE"
+ * (taped back).
  */
 public sealed interface Spot {
   /** A numbered cavity of a connector. */

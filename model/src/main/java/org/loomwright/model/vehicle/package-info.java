@@ -1,4 +1,7 @@
-/** What is known of one model family: traits, places, runs, connectors, fuse blocks, grounds, circuits. */
+/**
+ * What is known of one model family: traits, places, runs, connectors, fuse blocks, grounds,
+ * circuits.
+ */
 @NullMarked
 package org.loomwright.model.vehicle;
 

@@ -1,0 +1,5 @@
+/** Per group of builds the cheapest set of ways. */
+@NullMarked
+package org.loomwright.planner.choice;
+
+import org.jspecify.annotations.NullMarked;
