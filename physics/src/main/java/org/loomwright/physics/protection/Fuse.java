@@ -31,6 +31,11 @@ public record Fuse(FuseFamily family, double ratingA) {
     return family.gates(ratingA);
   }
 
+  /** Current the fuse carries for good without opening, A: its lowest gate. */
+  public double holdingA() {
+    return gates().get(0).multiple() * ratingA;
+  }
+
   /** The fuse stays closed at least this long, s; 0 above the last gate. */
   public double shortestOpeningS(double currentA) {
     double multiple = currentA / ratingA;

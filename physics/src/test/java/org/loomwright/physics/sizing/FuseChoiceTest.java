@@ -17,6 +17,7 @@ import org.loomwright.physics.Check;
 import org.loomwright.physics.SumException;
 import org.loomwright.physics.TestConductors;
 import org.loomwright.physics.Verdict;
+import org.loomwright.physics.heat.WireHeat;
 import org.loomwright.physics.protection.Fuse;
 import org.loomwright.physics.protection.FuseFamily;
 import org.loomwright.physics.protection.Insulation;
@@ -177,6 +178,30 @@ final class FuseChoiceTest {
     assertThat(check(bundled, "conductor carries the load").limit()).isLessThan(single);
     assertThat(check(bundled, "conductor carries the fuse").value())
         .isCloseTo(single, within(1e-9));
+  }
+
+  /** The overload of one lead adds to the heat of its loaded neighbours. */
+  @Test
+  void theFuseIsAlsoHeldAgainstTheBundle() {
+    String name = "conductor carries the fuse in its bundle";
+    FuseRequest alone = request(14, 0, 0, 2.5);
+    assertThat(FuseChoice.of(alone).checks()).extracting(Check::name).doesNotContain(name);
+    Check few = check(FuseChoice.of(alone.withBundle(3, OptionalDouble.of(0.4))), name);
+    Check many = check(FuseChoice.of(alone.withBundle(12, OptionalDouble.of(0.4))), name);
+    assertThat(few.limit()).isEqualTo(65);
+    assertThat(few.verdict()).isNotEqualTo(Verdict.FAILS);
+    assertThat(many.value()).isGreaterThan(few.value());
+    // The rise is at least that of the single wire at the overload of 110 % of 20 A.
+    double singleC =
+        WireHeat.temperature(WireHeat.Lying.single(Conductor.metric(2.5), 40), 22).conductorC();
+    assertThat(few.value()).isGreaterThanOrEqualTo(singleC - 40 - 1e-6);
+    Check molten =
+        check(
+            FuseChoice.check(
+                request(14, 0, 0, 0.13).withBundle(12, OptionalDouble.empty()),
+                new Fuse(FuseFamily.REGULAR_BLADE, 40)),
+            name);
+    assertThat(molten.verdict()).isEqualTo(Verdict.FAILS);
   }
 
   @Test
