@@ -82,7 +82,9 @@ final class FuseChecks {
         Ampacity.of(
             Ampacity.Input.single(
                 request.conductor(), request.insulationRatingC(), request.ambientC()));
-    trace.addAll(allowed.trace());
+    if (request.wires() > 1) {
+      trace.addAll(allowed.trace());
+    }
     double factor = request.limits().carryFactor();
     return Check.atLeast(
         "conductor carries the fuse",

@@ -79,7 +79,7 @@ final class FuseChoiceTest {
     assertThat(result.trace().lines()).isNotEmpty();
   }
 
-  /** 6 A with 18 A for 0.3 s: at 10 A the peak is 1.8 times and may open after 0.15 s. */
+  /** 6 A with 18 A for 0.3 s: a 10 A fuse may open at 1.8 times its rating after 0.19 s. */
   @Test
   void thePeakMayAskForALargerFuse() {
     assertThat(FuseChoice.of(request(6, 0, 0, 2.5)).fuseA()).hasValue(10);
