@@ -148,6 +148,7 @@ final class LeadMaker {
     }
     Fuse fuse = feeds.before(strand);
     return new WireNeed(
+        strand.kind() == CircuitKind.GROUND,
         load,
         fuse,
         lengthMm,
