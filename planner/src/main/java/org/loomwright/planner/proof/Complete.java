@@ -103,7 +103,9 @@ final class Complete implements StepCheck {
         progress.landings(put.lead(), put.end()).values().stream()
             .reduce(subject.facts().regions().none(), Region::or);
     findings.failOn(here.and(before), Claim.COMPLETE, at, put.words() + " was dealt with before");
-    boolean asMade = end.get().asMade().equals(put.landing());
+    boolean asMade =
+        end.get().uses().stream()
+            .anyMatch(use -> use.asMade() && use.landing().equals(put.landing()));
     findings.require(
         !(act instanceof Act.Land) || asMade,
         here,
