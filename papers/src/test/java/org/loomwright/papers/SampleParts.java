@@ -41,7 +41,8 @@ final class SampleParts {
         List.of(
             grid("H-FLOOR", "floor housing, 12 way", 3, 4, true, false),
             grid("H-FUSE", "fuse block face", 2, 8, true, false),
-            grid("H-STEP", "step housing, 4 way, sealed", 2, 2, false, true)),
+            grid("H-STEP", "step housing, 4 way, sealed", 2, 2, false, true),
+            round()),
         List.of(
             terminal("T-280", "blade terminal 2.8, tin", "5 mm", Optional.of("1.85 mm")),
             terminal("T-150", "sealed terminal 1.5, tin", "4.5 mm", Optional.of("1.12 mm")),
@@ -169,6 +170,36 @@ final class SampleParts {
         "tin",
         Optional.empty(),
         Money.of("0.18 EUR"),
+        "invented");
+  }
+
+  /** A socket insert: nine contacts round four. */
+  private static Housing round() {
+    List<Cavity> cavities = new ArrayList<>();
+    for (int i = 0; i < 13; i++) {
+      double radius = i < 9 ? 17 : 7;
+      double angle = i < 9 ? 2 * Math.PI * i / 9 : 2 * Math.PI * (i - 9) / 4 + Math.PI / 4;
+      cavities.add(
+          new Cavity(
+              "" + (i + 1),
+              Length.ofMm(Math.round((22 + radius * Math.sin(angle)) * 100) / 100.0),
+              Length.ofMm(Math.round((22 - radius * Math.cos(angle)) * 100) / 100.0),
+              Length.ofMm(6),
+              Length.ofMm(6),
+              List.of("T-280"),
+              Optional.empty()));
+    }
+    return new Housing(
+        "H-ROUND",
+        "socket insert, 13 way",
+        Length.ofMm(44),
+        Length.ofMm(44),
+        true,
+        false,
+        false,
+        cavities,
+        Optional.empty(),
+        Money.of("6.20 EUR"),
         "invented");
   }
 

@@ -352,7 +352,17 @@ final class SamplePlan {
                 1,
                 "black",
                 end("b-pillar", new Landing.InJoint("J1", "SP-1"), "B1"),
-                end("step-well", new Landing.Parked("step-well", "CAP-1"), "B1"),
+                new LeadEnd(
+                    "rear",
+                    List.of(
+                        new EndUse(
+                            new Landing.InHousing("HS2", "11", "T-280", Optional.empty()),
+                            List.of("B1"),
+                            true),
+                        new EndUse(
+                            new Landing.InHousing("HS2", "3", "T-280", Optional.empty()),
+                            List.of("B2"),
+                            false))),
                 0.4,
                 5)),
         List.of(new Joint("J1", "b-pillar", "SP-1", List.of("L3", "L4"))),
@@ -363,7 +373,14 @@ final class SamplePlan {
                 "step-well",
                 "the step plug of the heater",
                 List.of("1"),
-                List.of("2", "3", "4"))),
+                List.of("2", "3", "4")),
+            new SuppliedHousing(
+                "HS2",
+                "H-ROUND",
+                "rear",
+                "the socket of the heater",
+                List.of("3", "11"),
+                List.of("7"))),
         List.of(new FuseFit("rear-block", "9", 15, "F-15", List.of("L1"), List.of("A1"))),
         List.of(
             number("HEAT-07-1", "not prepared for towing", List.of("L1", "L2"), 0.694),
