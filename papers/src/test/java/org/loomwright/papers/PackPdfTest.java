@@ -153,7 +153,7 @@ class PackPdfTest {
         .contains("tool hex die 3")
         .contains("2605");
     assertThat(cells)
-        .contains(flat("cut off, then spliced into factory auxiliary feed"))
+        .contains(flat("cut off, then spliced into the factory auxiliary feed"))
         .contains(flat("park at left B-pillar foot, cap CAP-1"));
   }
 

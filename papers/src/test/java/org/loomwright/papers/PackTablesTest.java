@@ -65,7 +65,7 @@ class PackTablesTest {
     }
     assertThat(rows.get(1).get(head.indexOf("end A otherwise")))
         .isEqualTo(
-            "end A, case A2: cut off, then spliced into factory auxiliary feed\n"
+            "end A, case A2: cut off, then spliced into the factory auxiliary feed\n"
                 + "end A, case A3: park at left B-pillar foot, cap CAP-1");
   }
 

@@ -89,7 +89,7 @@ final class SampleVehicle {
         List.of(
             new Connector(
                 "floor",
-                "rear floor connector",
+                "the rear floor connector",
                 "H-FLOOR",
                 "rear",
                 List.of("floor-panel"),
@@ -103,7 +103,7 @@ final class SampleVehicle {
         List.of(
             new FuseBlock(
                 "rear-block",
-                "rear fuse block",
+                "the rear fuse block",
                 "b-pillar",
                 List.of("b-trim"),
                 new View(Side.MATING_SIDE, LatchDirection.LEFT),
@@ -134,7 +134,7 @@ final class SampleVehicle {
         List.of(
             new GroundStud(
                 "g4",
-                "ground stud G4",
+                "the ground stud G4",
                 "b-pillar",
                 List.of("b-trim"),
                 "M6",
@@ -148,7 +148,7 @@ final class SampleVehicle {
         List.of(
             new Circuit(
                 "aux-feed",
-                "factory auxiliary feed",
+                "the factory auxiliary feed",
                 CircuitKind.SUPPLY,
                 Optional.of("30"),
                 Spot.of("unit body-module"),
@@ -174,13 +174,12 @@ final class SampleVehicle {
         List.of(
             new Plug(
                 "main",
-                "the main plug",
+                "main plug",
                 "H-FLOOR",
                 List.of(
                     new Pin("1", "supply", Optional.empty()),
                     new Pin("2", "ground", Optional.empty()))),
-            new Plug(
-                "step", "the step plug", "H-STEP", List.of(new Pin("1", "s", Optional.empty())))),
+            new Plug("step", "step plug", "H-STEP", List.of(new Pin("1", "s", Optional.empty())))),
         List.of(),
         List.of());
   }

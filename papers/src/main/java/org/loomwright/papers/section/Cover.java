@@ -112,7 +112,7 @@ final class Cover {
               .map(it -> "at " + pack.names().owner(it))
               .or(() -> mount.place().map(it -> "at " + pack.names().place(it)))
               .orElse("");
-      lines.add("Wires " + equipment + ", " + plug + ", " + where + ".");
+      lines.add(equipment + ": wires the " + plug + " " + where + ".");
     }
     return lines;
   }
