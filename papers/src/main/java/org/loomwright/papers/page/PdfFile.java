@@ -28,6 +28,7 @@ public final class PdfFile {
    */
   public static byte[] of(String markup, Fonts fonts) throws IOException {
     XRLog.setLoggingEnabled(false);
+    CarriedFonts.use(fonts);
     PdfRendererBuilder builder = new PdfRendererBuilder();
     builder.withHtmlContent(markup, "");
     builder.useFastMode();
