@@ -53,10 +53,11 @@ public final class JsonText {
   }
 
   private static String words(JacksonException e) {
-    if (e instanceof UnexpectedEndOfInputException) {
+    String message = String.valueOf(e.getOriginalMessage());
+    if (e instanceof UnexpectedEndOfInputException
+        || message.startsWith("Unexpected end-of-input")) {
       return "the file ends too early; a closing }, ] or quotation mark is missing";
     }
-    String message = String.valueOf(e.getOriginalMessage());
     Matcher twice = DUPLICATE.matcher(message);
     if (twice.find()) {
       return "the key \"" + Values.printable(twice.group(1)) + "\" stands twice in the same object";

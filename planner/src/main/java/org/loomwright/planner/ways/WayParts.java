@@ -1,8 +1,10 @@
 package org.loomwright.planner.ways;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.loomwright.model.design.WayKind;
 import org.loomwright.model.kit.KitOrder;
 import org.loomwright.model.vehicle.Circuit;
@@ -51,10 +53,13 @@ final class WayParts {
     }
     Undo undo = Undo.EASILY;
     double work = 0;
+    Set<String> openings = new LinkedHashSet<>();
     for (LeadDraft lead : leads) {
       undo = Reach.harder(undo, Reach.undo(order.vehicle(), lead.a()));
       undo = Reach.harder(undo, Reach.undo(order.vehicle(), lead.b()));
-      work += costs.vehicleWork(lead.a()) + costs.vehicleWork(lead.b());
+      work += costs.landingWork(lead.a()) + costs.landingWork(lead.b());
+      openings.addAll(Reach.openings(order.vehicle(), lead.a()));
+      openings.addAll(Reach.openings(order.vehicle(), lead.b()));
     }
     Optional<String> against =
         forbidden
