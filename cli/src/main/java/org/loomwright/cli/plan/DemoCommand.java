@@ -56,8 +56,7 @@ public final class DemoCommand implements Callable<Integer> {
       String id = order.kit().id();
       if (!id.equals(MAIN_KIT)) {
         results.flush();
-        Planned other =
-            Planned.of(order, Optional.of(folder.sub(id)), spec.commandLine().getErr());
+        Planned other = Planned.of(order, Optional.of(folder.sub(id)), spec.commandLine().getErr());
         done.add(other);
         results.println();
         results.print(other.brief());

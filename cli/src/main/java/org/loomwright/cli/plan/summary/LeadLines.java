@@ -49,7 +49,7 @@ final class LeadLines {
 
   private String made(Lead lead) {
     StringBuilder words = new StringBuilder();
-    words.append(names.part(lead.wire())).append(", ").append(lead.colour().text());
+    words.append(wire(lead)).append(' ').append(lead.colour().text());
     words.append(", ").append(Figures.figure(lead.lengthMm(), "mm"));
     if (lead.fuseA() > 0) {
       words.append(", fuse ").append(Figures.figure(lead.fuseA(), "A"));
@@ -57,6 +57,16 @@ final class LeadLines {
     uses("from", lead.a(), words);
     uses("to", lead.b(), words);
     return words.toString();
+  }
+
+  /** Size and insulation as the parts list has them. */
+  private String wire(Lead lead) {
+    return names
+        .order()
+        .parts()
+        .wire(lead.wire())
+        .map(it -> it.size().text() + " " + it.insulation())
+        .orElse(lead.wire());
   }
 
   private static void uses(String end, LeadEnd lead, StringBuilder words) {
@@ -70,11 +80,12 @@ final class LeadLines {
       }
     }
     if (!changed.isEmpty()) {
-      words.append("; ").append(end).append(" end changeable, changed in ");
-      words.append(Names.cases(changed));
+      words.append("; ").append(end).append(" end changeable (");
+      words.append(String.join(", ", changed)).append(')');
     }
     if (!parked.isEmpty()) {
-      words.append("; ").append(end).append(" end parked in ").append(Names.cases(parked));
+      words.append("; ").append(end).append(" end parked (");
+      words.append(String.join(", ", parked)).append(')');
     }
   }
 

@@ -13,7 +13,7 @@ final class ProofLines {
   static void write(Names names, Screen screen) {
     Proof proof = names.plan().proof();
     long shown = proof.obligations().stream().filter(Obligation::shown).count();
-    screen.heading(
+    screen.line(
         (proof.proven() ? "Proof: proven for " : "Proof: NOT PROVEN for ")
             + Figures.builds(proof.builds())
             + ", "
@@ -23,7 +23,8 @@ final class ProofLines {
             + " shown");
     for (Obligation it : proof.obligations()) {
       if (!it.shown()) {
-        screen.item("-", "not shown: " + it.words() + (it.detail().isEmpty() ? "" : ": ") + it.detail());
+        screen.item(
+            "-", "not shown: " + it.words() + (it.detail().isEmpty() ? "" : ": ") + it.detail());
         proof.counterexamples().stream()
             .filter(example -> example.obligation().equals(it.id()))
             .findFirst()

@@ -70,9 +70,7 @@ final class Screen {
       StringBuilder line = new StringBuilder(INDENT);
       for (int column = 0; column < widths.length; column++) {
         String cell = column == flexible ? pieces.get(piece) : piece == 0 ? row.get(column) : "";
-        line.append(cell)
-            .append(" ".repeat(Math.max(0, widths[column] - width(cell))))
-            .append(GAP);
+        line.append(cell).append(" ".repeat(Math.max(0, widths[column] - width(cell)))).append(GAP);
       }
       append(line.toString());
     }
