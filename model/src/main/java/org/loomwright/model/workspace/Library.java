@@ -3,7 +3,6 @@ package org.loomwright.model.workspace;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.loomwright.model.document.Document;
 import org.loomwright.model.json.DocumentKind;
@@ -25,7 +24,7 @@ final class Library {
   private final PartNames parts;
   private final boolean complete;
   private final List<Problem> problems;
-  private final Map<Source, VehicleNames> vehicles = new IdentityHashMap<>();
+  private final IdentityHashMap<Source, VehicleNames> vehicles = new IdentityHashMap<>();
 
   /**
    * @param complete false when some files could not be read at all

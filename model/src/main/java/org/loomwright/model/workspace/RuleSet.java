@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.loomwright.model.vehicle.Exclusion;
@@ -92,8 +93,8 @@ final class RuleSet {
     return traits.getOrDefault(trait, List.of());
   }
 
-  private static TreeSet<String> mentioned(List<Exclusion> rules) {
-    TreeSet<String> traits = new TreeSet<>();
+  private static SortedSet<String> mentioned(List<Exclusion> rules) {
+    SortedSet<String> traits = new TreeSet<>();
     rules.forEach(rule -> traits.addAll(rule.exclude().traits()));
     return traits;
   }

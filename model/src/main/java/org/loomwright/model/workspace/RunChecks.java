@@ -91,14 +91,16 @@ final class RunChecks {
         continue;
       }
       told.addAll(circle);
+      List<String> next = new ArrayList<>(circle.subList(1, circle.size()));
+      next.add(circle.get(0));
       scope.problem(
           opening,
           "behind",
           String.join(", ", opening.behind()),
           "the openings go in a circle, so none can be opened first: "
-              + String.join(" is behind ", circle)
+              + circle.get(0)
               + " is behind "
-              + circle.get(0));
+              + String.join(", which is behind ", next));
     }
   }
 

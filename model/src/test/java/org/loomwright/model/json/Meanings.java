@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** What the keys of documents mean, taken from the @param lines of the records' Javadoc. */
+/** What the keys of documents mean, taken from the Javadoc of the records' components. */
 final class Meanings {
   private static final Path SOURCES = Path.of("src/main/java");
   private static final Pattern PARAM =

@@ -35,7 +35,7 @@ class BadInputTest {
     assertThat(
             Small.workspace().plus("x.json", "{\"kind\": \"kit\", \"kind\": \"kit\"}").problems())
         .containsExactly(
-            "x.json, line 1, column 17: this is not JSON: the key \"kind\" stands twice in the same"
+            "x.json, line 1, column 23: this is not JSON: the key \"kind\" stands twice in the same"
                 + " object");
   }
 

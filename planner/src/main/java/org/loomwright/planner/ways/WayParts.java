@@ -66,7 +66,19 @@ final class WayParts {
             .or(() -> side.forbidden().isEmpty() ? Optional.empty() : Optional.of(side.forbidden()))
             .or(() -> impossible(need, leads, load, fuse));
     return new Way(
-        id + side.suffix(), need, kind, words, all, when, leads, uses, work, undo, host, against);
+        id + side.suffix(),
+        need,
+        kind,
+        words,
+        all,
+        when,
+        leads,
+        uses,
+        List.copyOf(openings),
+        work,
+        undo,
+        host,
+        against);
   }
 
   private Optional<String> impossible(
