@@ -38,10 +38,12 @@ final class DemoFiles {
 
   /** The demo of the project the program was started from, else the one it was built with. */
   static DemoFiles find() {
-    return new DemoFiles(
-        Optional.ofNullable(System.getProperty(HOME))
-            .map(home -> Path.of(home).resolve("demo"))
-            .filter(Files::isDirectory));
+    return in(Optional.ofNullable(System.getProperty(HOME)).map(Path::of));
+  }
+
+  /** The demo of a project, else the one inside the program. */
+  static DemoFiles in(Optional<Path> project) {
+    return new DemoFiles(project.map(home -> home.resolve("demo")).filter(Files::isDirectory));
   }
 
   /** Where the documents are, in words. */
