@@ -1,16 +1,19 @@
 package org.loomwright.papers;
 
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
+import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
@@ -101,26 +104,39 @@ final class Book {
     return text.length() <= most ? text : text.substring(0, most);
   }
 
-  /** The same archive with fixed times, so that equal content is an equal file. */
+  /**
+   * The same archive with fixed times, so that equal content is an equal file. Goes by way of a
+   * temporary file, because sizes stand behind the entries and only the archive's directory tells
+   * them.
+   */
   private static byte[] steady(byte[] book) throws IOException {
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(book));
-        ZipOutputStream out = new ZipOutputStream(bytes)) {
-      for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
-        byte[] content = in.readAllBytes();
-        if (entry.getName().equals("docProps/core.xml")) {
-          content =
-              new String(content, StandardCharsets.UTF_8)
-                  .replaceAll("(<dcterms:created[^>]*>)[^<]*", "$1" + FIXED_TEXT)
-                  .getBytes(StandardCharsets.UTF_8);
+    Path file = Files.createTempFile("book", ".xlsx");
+    try {
+      Files.write(file, book);
+      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+      try (ZipFile in = new ZipFile(file.toFile());
+          ZipOutputStream out = new ZipOutputStream(bytes)) {
+        for (ZipEntry entry : Collections.list(in.entries())) {
+          ZipEntry same = new ZipEntry(entry.getName());
+          same.setTimeLocal(FIXED);
+          out.putNextEntry(same);
+          try (InputStream content = in.getInputStream(entry)) {
+            out.write(steady(entry.getName(), content.readAllBytes()));
+          }
+          out.closeEntry();
         }
-        ZipEntry same = new ZipEntry(entry.getName());
-        same.setTimeLocal(FIXED);
-        out.putNextEntry(same);
-        out.write(content);
-        out.closeEntry();
       }
+      return bytes.toByteArray();
+    } finally {
+      Files.delete(file);
     }
-    return bytes.toByteArray();
+  }
+
+  private static byte[] steady(String name, byte[] content) {
+    return name.equals("docProps/core.xml")
+        ? new String(content, StandardCharsets.UTF_8)
+            .replaceAll("(<dcterms:created[^>]*>)[^<]*", "$1" + FIXED_TEXT)
+            .getBytes(StandardCharsets.UTF_8)
+        : content;
   }
 }

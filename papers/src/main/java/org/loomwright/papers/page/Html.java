@@ -2,12 +2,18 @@ package org.loomwright.papers.page;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /**
  * Markup under construction. Words always go in escaped; only pictures made by this program go in
  * as they are.
  */
 public final class Html {
+  /** A space between a number and its unit. */
+  private static final Pattern UNIT =
+      Pattern.compile(
+          "(?<=\\d) (?=(?:mm²|mm|cm|m|kA|mA|A|mV|V|W|mΩ|Ω|°C|K|AWG|min|h|s|%|EUR)(?![\\p{L}\\d]))");
+
   private final StringBuilder out = new StringBuilder(1 << 16);
 
   /** Opens an element; an empty class leaves the attribute out. */
@@ -36,9 +42,10 @@ public final class Html {
     return this;
   }
 
-  /** Words; a line feed becomes a new line. */
+  /** Words; a line feed becomes a new line, and a number keeps its unit beside it. */
   public Html words(String words) {
-    out.append(escape(words).replace("\n", "<br/>"));
+    String kept = UNIT.matcher(words).replaceAll("\u00A0");
+    out.append(escape(kept).replace("\n", "<br/>"));
     return this;
   }
 
@@ -96,15 +103,18 @@ public final class Html {
     return table("", columns, rows);
   }
 
-  /** A table in a style of its own. */
+  /** A table in a style of its own; without a heading when no column has one. */
   public Html table(String cssClass, List<Column> columns, List<List<String>> rows) {
     open("table", cssClass.isEmpty() ? "list" : "list " + cssClass);
     columns(columns);
-    out.append("<thead><tr>");
-    for (Column column : columns) {
-      line("th", kind(column), column.head());
+    if (columns.stream().anyMatch(column -> !column.head().isEmpty())) {
+      out.append("<thead><tr>");
+      for (Column column : columns) {
+        line("th", kind(column), column.head());
+      }
+      out.append("</tr></thead>");
     }
-    out.append("</tr></thead><tbody>");
+    out.append("<tbody>");
     for (List<String> row : rows) {
       if (row.size() != columns.size()) {
         throw new IllegalArgumentException(

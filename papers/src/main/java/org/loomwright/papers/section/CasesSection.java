@@ -35,7 +35,7 @@ final class CasesSection implements Section {
                 Collectors.groupingBy(Case::component, LinkedHashMap::new, Collectors.toList()));
     byComponent.forEach(
         (component, cases) ->
-            html.line("h2", "", component + "  " + cases.get(0).topic())
+            html.line("h2", "", component + " · " + cases.get(0).topic())
                 .table(
                     List.of(
                         Column.key("Case", 7),
@@ -81,7 +81,7 @@ final class CasesSection implements Section {
     byNeed.forEach(
         (need, ways) ->
             html.open("div", ways.size() <= 5 ? "keep" : "")
-                .line("h3", "", pack.names().need(need))
+                .line("h3", "", Figures.capital(pack.names().need(need)))
                 .table(
                     List.of(
                         Column.key("Way", 19),

@@ -27,15 +27,15 @@ final class ChecksSection implements Section {
     html.line("p", "", summary(checks));
     html.table(
         List.of(
-            Column.key("No.", 5),
+            Column.key("No.", 4.5),
             Column.key("Verdict", 11),
-            Column.text("Check", 21),
+            Column.text("Check", 20),
             Column.text("On", 13),
-            Column.text("Worst in", 9),
-            Column.number("Figure", 9.5),
-            Column.number("Limit", 11.5),
+            Column.text("Worst in", 7),
+            Column.number("Figure", 9),
+            Column.number("Limit", 10),
             Column.number("Margin", 8),
-            Column.text("Limit from", 12)),
+            Column.text("Limit from", 17.5)),
         java.util.stream.IntStream.range(0, checks.size())
             .mapToObj(i -> row(i + 1, checks.get(i)))
             .toList());
@@ -53,12 +53,16 @@ final class ChecksSection implements Section {
   }
 
   private static String summary(List<Check> checks) {
-    return count(checks, Verdict.FAILS)
-        + " fail, "
-        + count(checks, Verdict.MARGINAL)
-        + " are marginal, "
-        + count(checks, Verdict.HOLDS)
-        + " hold. The figure is the worst over all cases.";
+    long fails = count(checks, Verdict.FAILS);
+    long marginal = count(checks, Verdict.MARGINAL);
+    long holds = count(checks, Verdict.HOLDS);
+    return fails
+        + (fails == 1 ? " fails, " : " fail, ")
+        + marginal
+        + (marginal == 1 ? " is marginal, " : " are marginal, ")
+        + holds
+        + (holds == 1 ? " holds." : " hold.")
+        + " Each figure is the worst over all cases.";
   }
 
   private static long count(List<Check> checks, Verdict verdict) {

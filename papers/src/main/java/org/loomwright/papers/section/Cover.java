@@ -15,18 +15,14 @@ import org.loomwright.papers.words.Standing;
 
 /** The first page: what the kit does, for whom, and whether it may be released. */
 final class Cover {
-  private final List<Section> sections;
+  private Cover() {}
 
-  Cover(List<Section> sections) {
-    this.sections = List.copyOf(sections);
-  }
-
-  void write(Pack pack, Html html) {
+  static void write(Pack pack, Html html) {
     html.open("section", "cover", "cover")
         .line("div", "run-section", "Wiring kit")
         .line("p", "kicker", "Wiring kit for the " + pack.order().vehicle().name())
         .line("h1", "", pack.order().kit().name())
-        .line("p", "ident", capital(pack.ident()));
+        .line("p", "ident", Figures.capital(pack.ident()));
     status(pack, html);
     html.line("h2", "", "What it does").bullets(mounts(pack));
     fit(pack.plan(), html);
@@ -53,7 +49,6 @@ final class Cover {
         "safety",
         "This plan supports the judgement of the people who make and fit the kit; it does not"
             + " replace it.");
-    contents(html);
     html.close("section");
   }
 
@@ -117,7 +112,7 @@ final class Cover {
               .map(it -> "at " + pack.names().owner(it))
               .or(() -> mount.place().map(it -> "at " + pack.names().place(it)))
               .orElse("");
-      lines.add("Wires " + plug + " of the " + equipment + " " + where + ".");
+      lines.add("Wires " + equipment + ", " + plug + ", " + where + ".");
     }
     return lines;
   }
@@ -158,24 +153,5 @@ final class Cover {
   private static List<String> numberRow(PartNumber it) {
     return List.of(
         it.id(), it.words(), String.join(", ", it.cases()), Integer.toString(it.leads().size()));
-  }
-
-  private void contents(Html html) {
-    html.open("div", "keep").line("h2", "", "In this pack").open("table", "contents");
-    for (Section section : sections) {
-      html.open("tr", "")
-          .open("td", "")
-          .link(section.id(), "", section.title())
-          .close("td")
-          .open("td", "at")
-          .link(section.id(), "at", "")
-          .close("td")
-          .close("tr");
-    }
-    html.close("table").close("div");
-  }
-
-  private static String capital(String words) {
-    return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 }

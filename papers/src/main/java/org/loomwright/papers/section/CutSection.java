@@ -22,8 +22,8 @@ final class CutSection implements Section {
   }
 
   @Override
-  public boolean isWide() {
-    return true;
+  public Layout layout() {
+    return Layout.WIDE;
   }
 
   @Override

@@ -13,6 +13,7 @@ import org.loomwright.model.vehicle.View;
 import org.loomwright.papers.page.Column;
 import org.loomwright.papers.page.Html;
 import org.loomwright.papers.words.FaceUse;
+import org.loomwright.papers.words.Figures;
 import org.loomwright.papers.words.Names;
 
 /** Connector faces from both sides. */
@@ -49,8 +50,17 @@ final class FacesSection implements Section {
     Map<String, CavityMark> marks = marks(use);
 
     html.open("div", "keep")
-        .line("h2", "", use.name())
-        .line("p", "", use.place() + ". Housing " + housing.name() + " (" + housing.id() + ").");
+        .line("h2", "", Figures.capital(use.name()))
+        .line(
+            "p",
+            "",
+            Figures.capital(use.place())
+                + ". Part "
+                + housing.id()
+                + ", "
+                + housing.name()
+                + "."
+                + housing.secondaryLock().map(it -> " Lock: " + it + ".").orElse(""));
     html.open("table", "faces").open("tr", "");
     picture(
         pack,
@@ -69,7 +79,7 @@ final class FacesSection implements Section {
     html.close("tr").close("table");
     html.table(
         List.of(
-            Column.key("Cavity", 9),
+            Column.key(Figures.capital(use.cavityWord()), 9),
             Column.text("Lead", 15),
             Column.text("In", 14),
             Column.text("Looking at the " + FaceWords.view(housing, first), 31),

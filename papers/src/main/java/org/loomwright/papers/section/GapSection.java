@@ -36,7 +36,7 @@ final class GapSection implements Section {
             + " cover every build once.");
     for (NeedGap need : pack.plan().gap()) {
       html.open("div", need.parts().size() <= 6 ? "keep" : "")
-          .line("h3", "", need.words() + "  (" + need.need() + ")")
+          .line("h3", "", Figures.capital(need.words()) + " (" + need.need() + ")")
           .table(COLUMNS, need.parts().stream().map(GapSection::row).toList())
           .close("div");
     }

@@ -17,6 +17,7 @@ final class HowToReadSection implements Section {
 
   @Override
   public void write(Pack pack, Html html) {
+    contents(html);
     html.line("h2", "", "Cases")
         .line(
             "p",
@@ -77,7 +78,36 @@ final class HowToReadSection implements Section {
     if (!pack.plan().notes().isEmpty()) {
       html.line("h2", "", "How this plan was made").bullets(pack.plan().notes());
     }
-    html.line("h2", "", "What it was made from").bullets(documents(pack));
+    html.line("h2", "", "What it was made from")
+        .line("p", "", String.join(". ", documents(pack)) + ".");
+  }
+
+  /** Two columns, read downwards. */
+  private static void contents(Html html) {
+    List<Section> sections = Pack.sections();
+    int rows = (sections.size() + 1) / 2;
+    html.open("table", "contents");
+    for (int row = 0; row < rows; row++) {
+      html.open("tr", "");
+      entry(sections.get(row), html);
+      html.line("td", "gap", "");
+      if (row + rows < sections.size()) {
+        entry(sections.get(row + rows), html);
+      } else {
+        html.line("td", "gap", "").line("td", "gap", "");
+      }
+      html.close("tr");
+    }
+    html.close("table");
+  }
+
+  private static void entry(Section section, Html html) {
+    html.open("td", "")
+        .link(section.id(), "", section.title())
+        .close("td")
+        .open("td", "at")
+        .link(section.id(), "at", "")
+        .close("td");
   }
 
   private static List<String> documents(Pack pack) {

@@ -23,8 +23,8 @@ final class LeadsSection implements Section {
   }
 
   @Override
-  public boolean isWide() {
-    return true;
+  public Layout layout() {
+    return Layout.WIDE;
   }
 
   @Override
@@ -32,17 +32,17 @@ final class LeadsSection implements Section {
     Design design = pack.plan().design();
     html.table(
         List.of(
-            Column.key("Label", 7),
-            Column.text("For", 13),
-            Column.text("From (end A)", 16),
-            Column.text("To (end B)", 16),
-            Column.text("Wire", 9),
-            Column.text("Colour", 9),
+            Column.key("Label", 6.5),
+            Column.text("For", 11),
+            Column.text("From (end A)", 15),
+            Column.text("To (end B)", 15),
+            Column.text("Wire", 9.5),
+            Column.text("Colour", 7.5),
             Column.number("Area mm²", 5),
-            Column.number("Length mm", 6),
-            Column.number("Load A", 4.5),
-            Column.number("Fuse A", 4.5),
-            Column.text("Otherwise than made", 10)),
+            Column.number("Length mm", 6.5),
+            Column.number("Load A", 5),
+            Column.number("Fuse A", 6),
+            Column.text("Otherwise than made", 13)),
         design.leads().stream().map(it -> lead(pack, it)).toList());
     html.line(
         "p",

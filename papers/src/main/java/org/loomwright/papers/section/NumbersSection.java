@@ -20,6 +20,11 @@ final class NumbersSection implements Section {
   }
 
   @Override
+  public Layout layout() {
+    return Layout.FLOW;
+  }
+
+  @Override
   public void write(Pack pack, Html html) {
     html.line(
         "p",

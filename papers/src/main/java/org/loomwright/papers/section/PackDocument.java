@@ -24,9 +24,9 @@ public final class PackDocument {
             pack.order().vehicle().name()
                 + ", vehicle revision "
                 + pack.order().vehicle().revision());
-    new Cover(sections).write(pack, html);
+    Cover.write(pack, html);
     for (Section section : sections) {
-      html.open("section", section.isWide() ? "wide" : "", section.id())
+      html.open("section", section.layout().cssClass(), section.id())
           .line("div", "run-section", section.title())
           .line("h1", "", section.title());
       section.write(pack, html);

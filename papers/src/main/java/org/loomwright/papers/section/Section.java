@@ -11,9 +11,29 @@ public interface Section {
   /** Heading, also printed at the top of each of its pages. */
   String title();
 
-  /** Whether its pages lie on their side. */
-  default boolean isWide() {
-    return false;
+  /** How its pages are laid out. */
+  default Layout layout() {
+    return Layout.PAGE;
+  }
+
+  /** How a section's pages are laid out. */
+  enum Layout {
+    /** Starts a new page. */
+    PAGE(""),
+    /** Goes on below the section before it. */
+    FLOW("flow"),
+    /** Starts a new page that lies on its side. */
+    WIDE("wide");
+
+    private final String cssClass;
+
+    Layout(String cssClass) {
+      this.cssClass = cssClass;
+    }
+
+    String cssClass() {
+      return cssClass;
+    }
   }
 
   /** Writes what comes below the heading. */

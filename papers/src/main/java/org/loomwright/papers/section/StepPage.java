@@ -111,7 +111,7 @@ record StepPage(Pack pack, Forks forks) {
 
   private void meta(Step step, boolean namePlace, Html html) {
     List<String> facts = new ArrayList<>();
-    if (namePlace && !step.place().isEmpty()) {
+    if ((namePlace || forks.reachedFrom(step).isPresent()) && !step.place().isEmpty()) {
       facts.add("At: " + pack.names().place(step.place()));
     }
     if (!step.openings().isEmpty()) {
@@ -168,11 +168,13 @@ record StepPage(Pack pack, Forks forks) {
   }
 
   private String words(Housing housing, Shown shown, List<String> cavities) {
-    StringBuilder words = new StringBuilder(pack.names().owner(shown.owner()));
+    StringBuilder words = new StringBuilder(Figures.capital(pack.names().owner(shown.owner())));
     words.append(", looking at the ").append(FaceWords.view(housing, shown.view())).append('.');
+    boolean slots = pack.order().vehicle().fuseBlock(shown.owner()).isPresent();
     for (String cavity : cavities) {
       words
-          .append("\nCavity ")
+          .append('\n')
+          .append(slots ? "Slot " : "Cavity ")
           .append(cavity)
           .append(": ")
           .append(FaceWords.position(housing, shown.view(), cavity))

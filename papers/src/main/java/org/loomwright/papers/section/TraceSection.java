@@ -10,11 +10,7 @@ import org.loomwright.papers.words.Figures;
 /** How the figures of the checks were found. */
 final class TraceSection implements Section {
   private static final List<Column> COLUMNS =
-      List.of(
-          Column.text("Quantity", 26),
-          Column.text("Formula", 30),
-          Column.number("Value", 14),
-          Column.text("From", 30));
+      List.of(Column.text("", 27), Column.text("", 30), Column.number("", 15), Column.text("", 28));
 
   @Override
   public String id() {
@@ -28,7 +24,11 @@ final class TraceSection implements Section {
 
   @Override
   public void write(Pack pack, Html html) {
-    html.line("p", "", "Under the numbers of the list of checks.");
+    html.line(
+        "p",
+        "",
+        "Under the numbers of the list of checks: quantity, formula, value, and where they come"
+            + " from.");
     List<Check> checks = ChecksSection.sorted(pack.plan());
     for (int i = 0; i < checks.size(); i++) {
       Check check = checks.get(i);
@@ -37,7 +37,7 @@ final class TraceSection implements Section {
               "h3",
               "",
               (i + 1)
-                  + "  "
+                  + " · "
                   + check.name()
                   + ", "
                   + check.subject()

@@ -21,6 +21,7 @@ import org.loomwright.model.vehicle.View;
  * @param place where it is, in words
  * @param housing its face
  * @param fitterView how the fitter sees it; empty for a housing filled on the bench
+ * @param fuseBlock whether it is a fuse block, whose cavities are slots
  * @param filled cavities filled, with what goes into them
  * @param plugged cavities closed with a plug
  */
@@ -30,6 +31,7 @@ public record FaceUse(
     String place,
     Housing housing,
     Optional<View> fitterView,
+    boolean fuseBlock,
     List<Filled> filled,
     List<String> plugged) {
   public FaceUse {
@@ -48,6 +50,11 @@ public record FaceUse(
     public Filled {
       cases = List.copyOf(cases);
     }
+  }
+
+  /** What a cavity of it is called: "slot" in a fuse block. */
+  public String cavityWord() {
+    return fuseBlock ? "slot" : "cavity";
   }
 
   /** The faces a kit touches: connectors, fuse blocks with a face on file, supplied housings. */
@@ -122,6 +129,7 @@ public record FaceUse(
                         names.place(place),
                         housing,
                         view,
+                        names.order().vehicle().fuseBlock(owner).isPresent(),
                         inOrder(housing, filled),
                         plugged)));
   }

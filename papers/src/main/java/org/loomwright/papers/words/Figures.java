@@ -81,6 +81,11 @@ public final class Figures {
     return count.signum() < 0 ? MINUS + text.toString() : text.toString();
   }
 
+  /** Words as the start of a line: first letter large. */
+  public static String capital(String words) {
+    return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
+  }
+
   /** A count of builds with the word. */
   public static String builds(BigInteger count) {
     return count(count) + (count.equals(BigInteger.ONE) ? " build" : " builds");
@@ -100,13 +105,12 @@ public final class Figures {
     if (value == other || !Double.isFinite(value) || !Double.isFinite(other)) {
       return withUnit(text, unit);
     }
-    for (int decimals = DECIMALS.getOrDefault(unit, 0);
-        decimals <= MOST_DECIMALS && number(other, unit).equals(text);
+    String beside = number(other, unit);
+    for (int decimals = DECIMALS.getOrDefault(unit, 0) + 1;
+        text.equals(beside) && decimals <= MOST_DECIMALS;
         decimals++) {
-      text = fixed(value, decimals + 1);
-      if (!fixed(other, decimals + 1).equals(text)) {
-        break;
-      }
+      text = fixed(value, decimals);
+      beside = fixed(other, decimals);
     }
     return withUnit(text, unit);
   }

@@ -35,7 +35,7 @@ public record Standing(boolean releasable, List<String> reasons, List<String> ma
     }
     for (Obligation it : plan.proof().obligations()) {
       if (!it.shown()) {
-        reasons.add("Not proven: " + it.words() + ". " + it.detail());
+        reasons.add("Not proven: " + it.words() + " (" + it.detail() + ").");
       }
     }
     if (!plan.proof().proven() && plan.proof().obligations().stream().allMatch(Obligation::shown)) {
