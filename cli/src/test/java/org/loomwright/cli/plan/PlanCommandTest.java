@@ -43,9 +43,9 @@ class PlanCommandTest {
             "heater and blower supply",
             "\n  A1  ",
             "Part numbers\n",
-            "→ the floor connector, cavity 1\n",
-            " changeable (",
-            " parked (",
+            "→ floor connector cavity 1; ",
+            " changeable in ",
+            " parked in ",
             " hold, ",
             ", 0 fail\n",
             "Proof: proven for ")

@@ -35,18 +35,18 @@ final class CheckLines {
             .toList();
     Cut<Check> checks = Cut.of(grave, MOST_CHECKS, rest);
     screen.rows(1, checks.shown().stream().map(CheckLines::row).toList());
-    checks.more().ifPresent(words -> screen.item("", words));
+    checks.more().ifPresent(words -> screen.item("…", words));
   }
 
   private static List<String> row(Check it) {
     return List.of(
         it.verdict() == Verdict.FAILS ? "FAILS" : it.verdict().word(),
         Standing.inWords(it)
-            + ", margin "
-            + Figures.margin(it.margin())
+            // A share of nothing says nothing.
+            + (it.limit() == 0 ? "" : ", margin " + Figures.margin(it.margin()))
             + (it.cases().isEmpty() ? "" : ", worst in " + Names.cases(it.cases()))
             + " ["
-            + it.source()
+            + Short.source(it.source())
             + "]");
   }
 }

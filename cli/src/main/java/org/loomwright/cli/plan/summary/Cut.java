@@ -7,7 +7,7 @@ import java.util.Optional;
  * A long list cut to what a screen has room for.
  *
  * @param shown what is shown
- * @param more the line that says how much is left out, empty when nothing is
+ * @param more words that say how much is left out, empty when nothing is
  */
 record Cut<T>(List<T> shown, Optional<String> more) {
   Cut {
@@ -25,6 +25,6 @@ record Cut<T>(List<T> shown, Optional<String> more) {
       return new Cut<>(all, Optional.empty());
     }
     return new Cut<>(
-        all.subList(0, most), Optional.of("… and " + (all.size() - most) + " more " + where));
+        all.subList(0, most), Optional.of("and " + (all.size() - most) + " more " + where));
   }
 }

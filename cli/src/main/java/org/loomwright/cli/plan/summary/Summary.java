@@ -28,12 +28,14 @@ public final class Summary {
 
   private final Plan plan;
   private final Names names;
+  private final Short brief;
   private final String rest;
   private final Screen screen = new Screen();
 
   private Summary(KitOrder order, Plan plan, boolean packWritten) {
     this.plan = plan;
     this.names = new Names(order, plan);
+    this.brief = new Short(names);
     this.rest = packWritten ? "(see pack.pdf)" : "(--out DIR writes them all)";
   }
 
@@ -51,7 +53,7 @@ public final class Summary {
     summary.partNumbers();
     new LeadLines(summary.names, summary.rest).write(summary.screen);
     CheckLines.write(plan, summary.rest, summary.screen);
-    ProofLines.write(summary.names, summary.screen);
+    new ProofLines(summary.names, summary.rest).write(summary.screen);
     summary.notes();
     return summary.screen.toString();
   }
@@ -62,7 +64,7 @@ public final class Summary {
     summary.head();
     summary.unserved();
     CheckLines.write(plan, summary.rest, summary.screen);
-    ProofLines.write(summary.names, summary.screen);
+    new ProofLines(summary.names, summary.rest).write(summary.screen);
     return summary.screen.toString();
   }
 
@@ -91,17 +93,21 @@ public final class Summary {
 
   private void gap() {
     screen.heading("What is missing");
-    Cut<NeedGap> needs = Cut.of(plan.gap(), MOST_NEEDS, rest);
-    screen.rows(1, needs.shown().stream().map(it -> List.of(it.words(), missing(it))).toList());
-    needs.more().ifPresent(words -> screen.item("", words));
+    // Needs with the same gap share a line.
+    Map<String, List<String>> gaps = new LinkedHashMap<>();
+    for (NeedGap it : plan.gap()) {
+      gaps.computeIfAbsent(missing(it), words -> new ArrayList<>()).add(brief.need(it.need()));
+    }
+    List<List<String>> rows = new ArrayList<>();
+    gaps.forEach((words, needs) -> rows.add(List.of(words, String.join(", ", needs))));
+    Cut<List<String>> needs = Cut.of(rows, MOST_NEEDS, rest);
+    screen.rows(1, needs.shown());
+    needs.more().ifPresent(words -> screen.item("…", words));
     List<String> wanted = new ArrayList<>(plan.fit().modules());
     wanted.addAll(plan.fit().coding());
     Cut<String> beside = Cut.of(wanted, MOST_WANTED, rest);
-    if (!beside.shown().isEmpty()) {
-      screen.line("Beside wires it needs");
-    }
-    beside.shown().forEach(words -> screen.item("-", words));
-    beside.more().ifPresent(words -> screen.item("", words));
+    beside.shown().forEach(words -> screen.item("also needed:", words));
+    beside.more().ifPresent(words -> screen.item("…", words));
   }
 
   /** "already there on 110 of 264 builds, missing on 154". */
@@ -146,7 +152,7 @@ public final class Summary {
       before = it.component();
     }
     screen.rows(1, rows);
-    cases.more().ifPresent(words -> screen.item("", words));
+    cases.more().ifPresent(words -> screen.item("…", words));
   }
 
   private void unserved() {
@@ -162,11 +168,11 @@ public final class Summary {
               + " ("
               + Figures.builds(it.builds())
               + "): "
-              + it.needs().stream().map(names::need).collect(Collectors.joining(", "))
+              + it.needs().stream().map(brief::need).collect(Collectors.joining(", "))
               + ": "
               + it.reason());
     }
-    unserved.more().ifPresent(words -> screen.item("", words));
+    unserved.more().ifPresent(words -> screen.item("…", words));
   }
 
   private void partNumbers() {
@@ -187,7 +193,7 @@ public final class Summary {
                             + ", "
                             + Figures.share(it.share())))
             .toList());
-    numbers.more().ifPresent(words -> screen.item("", words));
+    numbers.more().ifPresent(words -> screen.item("…", words));
   }
 
   private void notes() {
@@ -197,7 +203,7 @@ public final class Summary {
     screen.heading("Notes");
     Cut<String> notes = Cut.of(plan.notes(), MOST_NOTES, rest);
     notes.shown().forEach(words -> screen.item("-", words));
-    notes.more().ifPresent(words -> screen.item("", words));
+    notes.more().ifPresent(words -> screen.item("…", words));
   }
 
   static String counted(int count, String what) {

@@ -27,16 +27,16 @@ class SummaryTest {
             "Kit crew-comfort, revision A, for the Ostveld Packer",
             "1 264 possible builds, 8 traits, 2 components planned apart, 5 groups",
             "CAN BE RELEASED: every build is served",
-            "heater and blower supply  missing on all 1 264 builds\n",
-            "already there on 564 of 1 264 builds, missing on 700\n",
-            "- rear climate panel in the dash",
+            "missing on all 1 264 builds                           heater and blower supply\n",
+            "already there on 564 of 1 264 builds, missing on 700  heater ground\n",
+            "also needed: rear climate panel in the dash",
             "A1  heater feed: section B of the rear fuse block fed",
             "A2  section B of the rear fuse block dead",
             "62 %\n",
             "CC-1  every van  1 lead, 71.53 EUR, 100 %\n",
             "Leads: 2, of which 2 with a changeable end, 2 parked in some case\n",
-            "HTR-1  the rear fuse block, slot F7, load blade → the floor connector, cavity 1\n",
-            "4 mm² PVC red/white, 1400 mm, fuse 20 A; from end changeable (A2); to end parked (A2)\n",
+            "HTR-1  rear fuse block slot F7 → floor connector cavity 1; 4 mm² red/white, 1400 mm,"
+                + " fuse 20 A;\n         from end changeable in A2; to end parked in A2\n",
             "Checks: 1 hold, 0 marginal, 0 fail\n",
             "Proof: proven for 1 264 builds, 2 of 2 obligations shown\n",
             "- Shares rest on 34 vans.")
@@ -68,9 +68,8 @@ class SummaryTest {
               "NOT RELEASABLE: 36 builds not served, the proof is not complete",
               "Not served - prepared for towing (36 builds): heater and blower supply: slot F7 is"
                   + " taken",
-              "Proof: NOT PROVEN for 1 264 builds, 1 of 2 obligations shown - not shown: every"
-                  + " need is met: 1 need fails on prepared for towing (36 builds): no feed for"
-                  + " the heater");
+              "Proof: NOT PROVEN, 1 of 2 obligations shown - not shown: every need is met: fails on"
+                  + " prepared for towing (36 builds): no feed for the heater");
     }
   }
 
