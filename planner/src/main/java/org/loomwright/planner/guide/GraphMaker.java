@@ -76,15 +76,30 @@ final class GraphMaker {
         minutes);
   }
 
-  // "in case A1 or A3", where the cases of one component tell the way.
+  // "in case A1 or A3", where the cases of one component tell the way, or "in case A1 and C1 or
+  // C2",
+  // where those of two do.
   private Optional<String> byCases(Region going, Region here) {
     for (CaseSet set : sets) {
-      List<String> ids =
-          set.ids().stream().filter(id -> regions.of(List.of(id)).meets(going)).toList();
-      if (!ids.isEmpty() && regions.of(ids).and(here).equals(going)) {
+      List<String> ids = meeting(set, going);
+      if (regions.of(ids).and(here).equals(going)) {
         return Optional.of("in case " + String.join(" or ", ids));
       }
     }
+    for (CaseSet one : sets) {
+      for (CaseSet other : sets) {
+        List<String> ids = meeting(one, going);
+        List<String> more = meeting(other, going);
+        if (one != other && regions.of(ids).and(regions.of(more)).and(here).equals(going)) {
+          return Optional.of(
+              "in case " + String.join(" or ", ids) + " and also " + String.join(" or ", more));
+        }
+      }
+    }
     return Optional.empty();
+  }
+
+  private List<String> meeting(CaseSet set, Region going) {
+    return set.ids().stream().filter(id -> regions.of(List.of(id)).meets(going)).toList();
   }
 }
