@@ -28,8 +28,8 @@ final class ChecksSection implements Section {
     html.table(
         List.of(
             Column.key("No.", 4),
-            Column.key("Verdict", 8.5),
-            Column.text("Check, and where its limit comes from", 40),
+            Column.key("Verdict", 10.5),
+            Column.text("Check, and where its limit comes from", 38),
             Column.text("On", 16),
             Column.text("In case", 6),
             Column.number("Figure", 9),

@@ -77,7 +77,9 @@ final class CutSection implements Section {
             end.tool().map(it -> "tool " + it).orElse(""),
             end.crimpHeightMm().map(it -> "crimp height " + Figures.fineMm(it) + " mm").orElse(""),
             end.seal().map(it -> "seal " + it).orElse(""),
-            "to " + end.goesTo())
+            end.goesTo().startsWith("spliced") || end.goesTo().startsWith("parked")
+                ? ""
+                : "to " + end.goesTo())
         .filter(words -> !words.isEmpty())
         .collect(Collectors.joining("\n"));
   }
