@@ -21,14 +21,14 @@ import tools.jackson.databind.JsonNode;
  */
 public final class WorkspaceReader {
   /** Kind of what a plan is written as; such files may lie in the folder and are passed over. */
-  private static final String RESULT = "result";
+  private static final String RESULT = "plan";
 
   private WorkspaceReader() {}
 
   /**
    * Reads a folder: its files ending in {@code .json} and those of the folders directly in it,
    * sorted by name. Deeper folders, names that start with a dot, and results of planning ({@code
-   * "kind": "result"}) are passed over.
+   * "kind": "plan"}) are passed over.
    */
   public static Read read(Path folder) {
     FolderTexts found = FolderTexts.of(folder);

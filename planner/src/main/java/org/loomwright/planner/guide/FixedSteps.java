@@ -94,8 +94,8 @@ final class FixedSteps {
                                 + " have passed since the battery was isolated (the maker's"
                                 + " waiting time). ")
                     .orElse("Keep to the maker's waiting time after isolating the battery. ")
-                + "Never probe, cut, splice or unplug that wiring, and never switch power on with"
-                + " one of its plugs open.");
+                + "Never probe, cut, splice or unplug airbag or pretensioner wiring, and never switch"
+                + " power on with one of its plugs open.");
   }
 
   Draft shortTest(FuseFit fuse, Region on, List<String> openings) {

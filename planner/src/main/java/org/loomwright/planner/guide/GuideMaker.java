@@ -19,11 +19,14 @@ import org.loomwright.model.vehicle.Tell;
 import org.loomwright.model.vehicle.Trait;
 import org.loomwright.model.vehicle.Vehicle;
 import org.loomwright.planner.builds.Region;
+import org.loomwright.planner.kit.CaseSet;
 import org.loomwright.planner.kit.Made;
 import org.loomwright.planner.need.Facts;
 import org.loomwright.planner.need.NeedAt;
 import org.loomwright.planner.need.Needs;
+import org.loomwright.planner.ways.Demand;
 import org.loomwright.planner.ways.Reach;
+import org.loomwright.planner.ways.Way;
 
 /**
  * Writes the guide: cautions and preparation, questions that need power, isolating, questions
@@ -63,7 +66,8 @@ public final class GuideMaker {
     drafts.add(fixed.general(all));
     drafts.add(fixed.prepare(all));
     drafts.add(fixed.restVoltage(all));
-    List<Question> questions = new Questions(vehicle, facts.builds(), decisions()).find();
+    List<Question> questions =
+        new Questions(vehicle, facts.builds(), decisions(), readings()).find();
     List<Draft> acts = acts();
     boolean restraint =
         questions.stream().anyMatch(it -> openings.nearRestraint(it.trait().tell().openings()))
@@ -96,6 +100,29 @@ public final class GuideMaker {
     decisions.add(regions.served());
     acts().forEach(act -> decisions.add(act.on()));
     return decisions;
+  }
+
+  // An act that can't be undone easily must rest on a reading where a reading is possible.
+  private Map<String, Region> readings() {
+    Map<String, Region> readings = new TreeMap<>();
+    for (CaseSet set : made.sets()) {
+      for (CaseSet.Member member : set.members()) {
+        for (Way way : member.ways().values()) {
+          if (!way.undo().isHard()) {
+            continue;
+          }
+          for (Demand demand : way.demands()) {
+            for (String id : demand.holds().traits()) {
+              Trait trait = facts.builds().traits().get(id);
+              if (trait != null && trait.tell().how().isReading()) {
+                readings.merge(id, member.region().and(regions.served()), Region::or);
+              }
+            }
+          }
+        }
+      }
+    }
+    return readings;
   }
 
   private void ask(List<Question> questions, boolean isolated) {

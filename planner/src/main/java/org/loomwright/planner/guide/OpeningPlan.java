@@ -21,6 +21,7 @@ final class OpeningPlan {
   private final Vehicle vehicle;
   private final Builds builds;
   private final Map<String, Region> opened = new LinkedHashMap<>();
+  private final Map<String, Integer> times = new LinkedHashMap<>();
   private final Names names;
 
   OpeningPlan(Vehicle vehicle, Builds builds, Names names) {
@@ -39,10 +40,10 @@ final class OpeningPlan {
         continue;
       }
       Opening opening = vehicle.opening(id).orElseThrow();
-      long times = opened.containsKey(id) ? 2 : 1;
+      int time = times.merge(id, 1, Integer::sum);
       drafts.add(
           new Draft(
-                  "open/" + id + (before.isEmpty() ? "" : "/" + times + drafts.size()),
+                  "open/" + id + (time == 1 ? "" : "/" + time),
                   StepKind.ACT,
                   opening.place(),
                   closed)

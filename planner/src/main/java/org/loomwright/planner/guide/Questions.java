@@ -20,7 +20,8 @@ import org.loomwright.planner.ways.Reach;
  * decide everything that has to be decided.
  *
  * <p>A question is asked only where it can still change a decision: on builds that, with all later
- * questions answered, could not be told from others that need different treatment. Within each
+ * questions answered, could not be told from others that need different treatment; and where an act
+ * that can't be undone easily rests on a reading, even if the vehicle's rules imply it. Within each
  * phase the order of least expected effort is found by trying all orders of up to five traits;
  * longer phases are ordered by effort.
  */
@@ -31,7 +32,15 @@ final class Questions {
   private final Builds builds;
   private final List<Region> decisions;
 
-  Questions(Vehicle vehicle, Builds builds, List<Region> decisions) {
+  private final Map<String, Region> readings;
+
+  /**
+   * @param decisions regions that the answers must decide
+   * @param readings traits that must be read off on some builds whatever is implied already,
+   *     because an act there can't be undone easily
+   */
+  Questions(Vehicle vehicle, Builds builds, List<Region> decisions, Map<String, Region> readings) {
+    this.readings = Map.copyOf(readings);
     this.vehicle = vehicle;
     this.builds = builds;
     this.decisions = decisions.stream().distinct().filter(it -> !it.isEmpty()).toList();
@@ -41,6 +50,7 @@ final class Questions {
   List<Question> find() {
     Set<String> inPlay = new TreeSet<>();
     decisions.forEach(decision -> inPlay.addAll(decision.traits()));
+    inPlay.addAll(readings.keySet());
     Map<Phase, List<Trait>> phases = new LinkedHashMap<>();
     for (Phase phase : Phase.values()) {
       phases.put(
@@ -98,7 +108,7 @@ final class Questions {
       Map<Set<String>, Region> next = new LinkedHashMap<>();
       Region on = builds.none();
       for (Map.Entry<Set<String>, Region> one : asked.entrySet()) {
-        Region useful = useful(one.getKey(), later, one.getValue());
+        Region useful = useful(trait, one.getKey(), later, one.getValue());
         Region rest = one.getValue().minus(useful);
         if (!useful.isEmpty()) {
           Set<String> more = new LinkedHashSet<>(new TreeSet<>(one.getKey()));
@@ -121,12 +131,12 @@ final class Questions {
   // Builds of the region on which leaving the question out would leave something undecided even
   // when
   // all later ones are asked; widened to all builds with the same answers so far.
-  private Region useful(Set<String> known, List<String> later, Region region) {
+  private Region useful(Trait trait, Set<String> known, List<String> later, Region region) {
     List<String> hidden = new ArrayList<>(builds.traits().keySet());
     hidden.removeAll(known);
     List<String> unasked = new ArrayList<>(hidden);
     hidden.removeAll(later);
-    Region open = builds.none();
+    Region open = readings.getOrDefault(trait.id(), builds.none()).and(region);
     for (Region decision : decisions) {
       Region yes = region.and(decision).blurred(hidden);
       Region no = region.minus(decision).blurred(hidden);

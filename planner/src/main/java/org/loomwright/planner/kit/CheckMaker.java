@@ -72,6 +72,21 @@ final class CheckMaker {
         Check.of(id, name, subject, cases, figure, limit, atMost, unit, band, source, trace));
   }
 
+  // Ratings come in steps: a rating equal to its limit keeps it fully.
+  private void addRating(
+      String id,
+      String name,
+      String subject,
+      List<String> cases,
+      double figure,
+      double limit,
+      boolean atMost,
+      String unit,
+      String source) {
+    checks.add(
+        Check.of(id, name, subject, cases, figure, limit, atMost, unit, 0, source, List.of()));
+  }
+
   private void protection(Sized sized) {
     String subject = "lead " + sized.lead().id();
     List<String> cases = List.copyOf(sized.strand().cases());
@@ -113,7 +128,7 @@ final class CheckMaker {
           .leastArea()
           .ifPresent(
               least ->
-                  add(
+                  addRating(
                       "least area/" + sized.lead().id() + "/" + need.id(),
                       "conductor not below what is asked for " + need.topic(),
                       "lead " + sized.lead().id(),
@@ -122,8 +137,7 @@ final class CheckMaker {
                       least.areaMm2(),
                       false,
                       "mm²",
-                      need.need().standard().orElse("the equipment's maker"),
-                      List.of()));
+                      need.need().standard().orElse("the equipment's maker")));
     }
   }
 
@@ -280,7 +294,7 @@ final class CheckMaker {
         cases.add(member.id());
       }
     }
-    add(
+    addRating(
         "fuse limit/" + need.id(),
         "fuse not above what is allowed for " + need.topic(),
         need.equipment().name() + ", " + need.topic(),
@@ -289,8 +303,7 @@ final class CheckMaker {
         need.need().fuseAtMost().get().amperes(),
         true,
         "A",
-        need.need().standard().orElse("the equipment's maker"),
-        List.of());
+        need.need().standard().orElse("the equipment's maker"));
   }
 
   private void apart(CaseSet set, NeedAt need) {
@@ -312,7 +325,7 @@ final class CheckMaker {
                                                 need, partner))
                                     .anyMatch(other.id()::equals)))
             .count();
-    add(
+    addRating(
         "apart/" + need.id(),
         "leads shared with pins it must be kept apart from",
         need.equipment().name() + ", " + need.topic(),
@@ -321,8 +334,7 @@ final class CheckMaker {
         0,
         true,
         "leads",
-        need.need().standard().orElse("the equipment's maker"),
-        List.of());
+        need.need().standard().orElse("the equipment's maker"));
   }
 
   private void slotRating(FuseFit fuse) {
@@ -332,7 +344,7 @@ final class CheckMaker {
             .fuseBlock(fuse.block())
             .flatMap((FuseBlock block) -> block.slot(fuse.slot()))
             .orElseThrow();
-    add(
+    addRating(
         "slot/" + fuse.block() + "/" + fuse.slot(),
         "fuse not above what the slot may hold",
         "slot " + fuse.slot() + " of " + fuse.block(),
@@ -341,8 +353,7 @@ final class CheckMaker {
         slot.maxRating().amperes(),
         true,
         "A",
-        "vehicle document",
-        List.of());
+        "vehicle document");
   }
 
   // Sum over components of each one's worst case: an upper bound for every build.

@@ -13,6 +13,7 @@ import org.loomwright.model.design.Joint;
 import org.loomwright.model.design.Landing;
 import org.loomwright.model.design.Lead;
 import org.loomwright.model.design.LeadEnd;
+import org.loomwright.model.design.PartNumber;
 import org.loomwright.model.design.SuppliedHousing;
 import org.loomwright.model.kit.KitOrder;
 import org.loomwright.model.kit.Mount;
@@ -53,11 +54,54 @@ public final class DesignMaker {
     List<SuppliedHousing> housings = housings(leads, sets);
     List<FuseFit> fuses = feeds.fits(ids);
     PartsOf parts = new PartsOf(order, sets, joints, housings, fuses);
-    Numbers numbers = new Numbers(order, sets, leads, parts);
+    List<PartNumber> numbers = new Numbers(order, sets, leads, parts).choose(facts.builds());
     return new Made(
         sets,
-        new Design(leads, joints, housings, fuses, numbers.choose(facts.builds())),
+        new Design(
+            leads.stream().map(lead -> parkedOnlyWhereSold(lead, numbers)).toList(),
+            joints,
+            housings,
+            fuses,
+            numbers),
         new CheckMaker(order, sets, sized, feeds).make(fuses));
+  }
+
+  // A case whose part number does not hold a lead has nothing to park.
+  private static Lead parkedOnlyWhereSold(Lead lead, List<PartNumber> numbers) {
+    Set<String> cases = new LinkedHashSet<>();
+    numbers.stream()
+        .filter(number -> number.leads().contains(lead.id()))
+        .forEach(number -> cases.addAll(number.cases()));
+    return new Lead(
+        lead.id(),
+        lead.label(),
+        lead.what(),
+        lead.component(),
+        lead.needs(),
+        lead.wire(),
+        lead.areaMm2(),
+        lead.colour(),
+        only(lead.a(), cases),
+        only(lead.b(), cases),
+        lead.runs(),
+        lead.pathMm(),
+        lead.lengthMm(),
+        lead.cutMm(),
+        lead.toleranceWorstMm(),
+        lead.toleranceRssMm(),
+        lead.currentA(),
+        lead.fuseA());
+  }
+
+  private static LeadEnd only(LeadEnd end, Set<String> cases) {
+    List<EndUse> uses = new ArrayList<>();
+    for (EndUse use : end.uses()) {
+      List<String> kept = use.cases().stream().filter(cases::contains).toList();
+      if (!kept.isEmpty()) {
+        uses.add(new EndUse(use.landing(), kept, use.asMade()));
+      }
+    }
+    return new LeadEnd(end.place(), uses);
   }
 
   private static List<Joint> joints(List<Lead> leads) {

@@ -140,9 +140,11 @@ final class LeadMaker {
         least = Math.max(least, need.leastArea().map(it -> it.areaMm2()).orElse(0.0));
       }
       double chainMm =
-          feeds.chain(strand, caseId).stream()
-              .mapToDouble(it -> lengths.finishedMm(it.route()))
-              .sum();
+          feeds.chainsThrough(strand, caseId).stream()
+              .mapToDouble(
+                  chain -> chain.stream().mapToDouble(it -> lengths.finishedMm(it.route())).sum())
+              .max()
+              .orElse(lengthMm);
       dropV = Math.min(dropV, budget(strand, caseId, here) * lengthMm / chainMm);
       restMm = Math.max(restMm, chainMm - lengthMm + returnMm(strand, caseId));
     }

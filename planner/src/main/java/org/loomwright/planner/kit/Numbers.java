@@ -2,8 +2,10 @@ package org.loomwright.planner.kit;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -50,7 +52,7 @@ final class Numbers {
     for (List<Set<String>> division : divisions()) {
       List<PartNumber> numbers = new ArrayList<>();
       for (Set<String> cases : division) {
-        numbers.add(number(cases, division.size() == 1, numbers.size(), builds));
+        numbers.add(number(cases, builds));
       }
       double cost = cost(numbers);
       if (cost < least - 1e-6) {
@@ -58,7 +60,32 @@ final class Numbers {
         best = numbers;
       }
     }
-    return best;
+    return named(best);
+  }
+
+  // The most sold number is the first.
+  private List<PartNumber> named(List<PartNumber> numbers) {
+    List<PartNumber> ordered =
+        numbers.stream()
+            .sorted(Comparator.comparingDouble((PartNumber it) -> -it.share()))
+            .toList();
+    String stem = order.kit().id().toUpperCase(Locale.ROOT);
+    List<PartNumber> named = new ArrayList<>();
+    for (PartNumber it : ordered) {
+      named.add(
+          new PartNumber(
+              ordered.size() == 1 ? stem : stem + "-" + (named.size() + 1),
+              it.words(),
+              it.leads(),
+              it.cases(),
+              it.share(),
+              it.parts(),
+              it.benchMinutes(),
+              it.material(),
+              it.labour(),
+              it.currency()));
+    }
+    return named;
   }
 
   private List<List<Set<String>>> divisions() {
@@ -116,7 +143,7 @@ final class Numbers {
     return result;
   }
 
-  private PartNumber number(Set<String> cases, boolean only, int index, Builds builds) {
+  private PartNumber number(Set<String> cases, Builds builds) {
     List<Lead> own = leads.stream().filter(lead -> used(lead, cases)).toList();
     Region region = builds.possible();
     for (CaseSet set : sets) {
@@ -131,7 +158,7 @@ final class Numbers {
     List<PartLine> lines = priceList.lines(parts.count(own, cases));
     double minutes = parts.benchMinutes(own);
     return new PartNumber(
-        order.kit().id().toUpperCase(java.util.Locale.ROOT) + (only ? "" : "-" + (index + 1)),
+        "",
         Described.of(region).words(),
         own.stream().map(Lead::id).toList(),
         List.copyOf(cases),
