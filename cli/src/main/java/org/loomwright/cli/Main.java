@@ -2,6 +2,8 @@ package org.loomwright.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import org.loomwright.cli.plan.DemoCommand;
+import org.loomwright.cli.plan.PlanCommand;
 import org.loomwright.cli.shell.ExitCode;
 import org.loomwright.cli.shell.Failures;
 import org.loomwright.cli.shell.Values;
@@ -53,6 +55,8 @@ public final class Main {
   private static CommandLine commandLine(Loomwright top, Failures failures) {
     CommandLine line = new CommandLine(top);
     // One line per command, in the order in which the help shows them.
+    line.addSubcommand(new DemoCommand());
+    line.addSubcommand(new PlanCommand());
     line.addSubcommand(new SumCommand());
     Values.registerWith(line);
     line.setParameterExceptionHandler(failures);

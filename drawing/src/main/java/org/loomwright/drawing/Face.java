@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.loomwright.drawing.Seen.Spot;
 import org.loomwright.model.parts.Housing;
+import org.loomwright.model.vehicle.LatchDirection;
 import org.loomwright.model.vehicle.Side;
 import org.loomwright.model.vehicle.View;
 
@@ -16,6 +17,9 @@ import org.loomwright.model.vehicle.View;
 public final class Face {
   /** Room round the face for wall and latch, mm. */
   private static final double EDGE = 4.5;
+
+  /** Room on a side without a latch, mm. */
+  private static final double WALL_ROOM = 2.4;
 
   private static final double CAPTION = 5;
   private static final double CAPTION_SIZE = 2.6;
@@ -64,8 +68,10 @@ public final class Face {
     double faceHeight = seen.heightMm() * scale;
     double captionWidth = caption.length() * CAPTION_SIZE * 0.6;
     double width = Math.max(faceWidth + 2 * EDGE, captionWidth);
-    double height = faceHeight + 2 * EDGE + CAPTION;
-    FacePen pen = new FacePen((width - faceWidth) / 2, EDGE, scale, lettering);
+    double above = housing.latch() && view.latch() == LatchDirection.UP ? EDGE : WALL_ROOM;
+    double below = housing.latch() && view.latch() == LatchDirection.DOWN ? EDGE : WALL_ROOM;
+    double height = above + faceHeight + below + CAPTION;
+    FacePen pen = new FacePen((width - faceWidth) / 2, above, scale, lettering);
 
     StringBuilder svg = new StringBuilder(4096);
     svg.append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"")

@@ -1,7 +1,7 @@
 package org.loomwright.model.json;
 
+import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.loomwright.model.document.Document;
@@ -20,7 +20,7 @@ public record Bound(
     Optional<DocumentKind> kind,
     Optional<Document> document,
     List<Fault> faults,
-    Map<Object, String> paths,
+    IdentityHashMap<Object, String> paths,
     Set<Object> faulty) {
   public Bound {
     faults = List.copyOf(faults);

@@ -1,5 +1,7 @@
 package org.loomwright.model.json;
 
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.StreamReadFeature;
 import tools.jackson.core.TokenStreamLocation;
@@ -19,6 +21,8 @@ public final class JsonText {
           .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
           .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
           .build();
+
+  private static final Pattern DUPLICATE = Pattern.compile("^Duplicate Object property \"(.*)\"$");
 
   private JsonText() {}
 
@@ -49,11 +53,28 @@ public final class JsonText {
   }
 
   private static String words(JacksonException e) {
-    if (e instanceof UnexpectedEndOfInputException) {
+    String message = String.valueOf(e.getOriginalMessage());
+    if (e instanceof UnexpectedEndOfInputException
+        || message.startsWith("Unexpected end-of-input")) {
       return "the file ends too early; a closing }, ] or quotation mark is missing";
     }
-    String message = String.valueOf(e.getOriginalMessage());
-    int more = message.indexOf(" (start marker");
-    return Values.printable(more < 0 ? message : message.substring(0, more));
+    Matcher twice = DUPLICATE.matcher(message);
+    if (twice.find()) {
+      return "the key \"" + Values.printable(twice.group(1)) + "\" stands twice in the same object";
+    }
+    if (message.contains("was expecting comma")) {
+      return "a comma, } or ] is missing before this";
+    }
+    if (message.contains("was expecting double-quote")) {
+      return "a key in quotation marks must stand here; a comma before } must go";
+    }
+    if (message.contains("was expecting a colon")) {
+      return "a colon is missing between key and value";
+    }
+    if (message.contains("Trailing token")) {
+      return "something follows after the end of the document";
+    }
+    // Whatever else the parser says is left in its words, without what only programs need.
+    return Values.printable(message.lines().findFirst().orElse(message));
   }
 }

@@ -20,7 +20,7 @@ import tools.jackson.databind.JsonNode;
  */
 class RecordBinder {
   private final List<Fault> faults = new ArrayList<>();
-  private final Map<Object, String> paths = new IdentityHashMap<>();
+  private final IdentityHashMap<Object, String> paths = new IdentityHashMap<>();
   private final Set<Object> faulty = Collections.newSetFromMap(new IdentityHashMap<>());
 
   /** The faults found so far, in the order of the records' components. */
@@ -29,7 +29,7 @@ class RecordBinder {
   }
 
   /** Where each record was read from. */
-  Map<Object, String> paths() {
+  IdentityHashMap<Object, String> paths() {
     return paths;
   }
 

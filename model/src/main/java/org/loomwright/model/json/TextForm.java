@@ -22,6 +22,7 @@ import org.loomwright.model.vehicle.Spot;
  * @param type the value's type
  * @param noun for people, with article
  * @param example a text that can be read
+ * @param harmless a text that can be read and stands for nothing in particular
  * @param pattern regular expression (ECMA 262) that every readable text matches; others may too
  * @param read reads a text, refusing with {@link IllegalArgumentException}
  * @param write the text of a value
@@ -30,6 +31,7 @@ record TextForm<T>(
     Class<T> type,
     String noun,
     String example,
+    String harmless,
     String pattern,
     Function<String, T> read,
     Function<T, String> write) {
@@ -50,6 +52,7 @@ record TextForm<T>(
               Condition.class,
               "a condition on traits",
               "tow-prep = yes and rear-feed != no",
+              "always",
               "\\S",
               Condition::of,
               Condition::text),
@@ -57,6 +60,7 @@ record TextForm<T>(
               Colour.class,
               "a colour",
               "red/white",
+              "red",
               "^\\s*[a-z]+\\s*(/\\s*[a-z]+\\s*)?$",
               Colour::of,
               Colour::text),
@@ -64,6 +68,7 @@ record TextForm<T>(
               Spot.class,
               "the end of a wire",
               "cavity floor 3",
+              "unit any",
               "^\\s*(cavity|slot|ground|unit|loose) ",
               Spot::of,
               Spot::text));
@@ -74,7 +79,7 @@ record TextForm<T>(
       String example,
       Function<String, T> read,
       Function<T, String> write) {
-    return new TextForm<>(type, noun, example, DIGIT_FIRST, read, write);
+    return new TextForm<>(type, noun, example, example, DIGIT_FIRST, read, write);
   }
 
   /** The form of values of a type, or of one of its subtypes. */

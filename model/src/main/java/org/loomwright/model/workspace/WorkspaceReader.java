@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import org.loomwright.model.document.Document;
 import org.loomwright.model.equipment.Equipment;
 import org.loomwright.model.json.DocumentBinder;
@@ -22,14 +21,14 @@ import tools.jackson.databind.JsonNode;
  */
 public final class WorkspaceReader {
   /** Kind of what a plan is written as; such files may lie in the folder and are passed over. */
-  private static final String RESULT = "result";
+  private static final String RESULT = "plan";
 
   private WorkspaceReader() {}
 
   /**
    * Reads a folder: its files ending in {@code .json} and those of the folders directly in it,
    * sorted by name. Deeper folders, names that start with a dot, and results of planning ({@code
-   * "kind": "result"}) are passed over.
+   * "kind": "plan"}) are passed over.
    */
   public static Read read(Path folder) {
     FolderTexts found = FolderTexts.of(folder);
@@ -44,13 +43,20 @@ public final class WorkspaceReader {
   private static Read read(List<NamedText> texts, List<Problem> found) {
     List<Problem> problems = new ArrayList<>(found);
     List<Source> sources = new ArrayList<>();
-    boolean allSeen = found.isEmpty();
+    boolean complete = found.isEmpty();
     for (NamedText text : texts) {
-      Optional<Source> source = source(text, problems);
-      source.ifPresent(sources::add);
-      allSeen &= source.isPresent() && source.get().bound().document().isPresent();
+      JsonText.Parsed parsed = JsonText.parse(withoutMark(text.text()));
+      if (parsed instanceof JsonText.Broken broken) {
+        problems.add(problem(text.name(), broken.fault()));
+        complete = false;
+      } else if (parsed instanceof JsonText.Tree tree && !isResult(tree.node())) {
+        Source source = new Source(text.name(), tree.node(), DocumentBinder.bind(tree.node()));
+        source.bound().faults().forEach(fault -> problems.add(problem(text.name(), fault)));
+        complete &= source.bound().kind().isPresent();
+        sources.add(source);
+      }
     }
-    sources.removeIf(source -> isResult(source.tree()));
+    problems.addAll(WorkspaceChecks.problems(sources, complete));
     if (sources.isEmpty() && problems.isEmpty()) {
       problems.add(new Problem("", "", "", "there is no document to read"));
     }
@@ -61,20 +67,9 @@ public final class WorkspaceReader {
     return good(sources);
   }
 
-  private static Optional<Source> source(NamedText text, List<Problem> problems) {
-    // Some editors start a file with a byte order mark.
-    String plain = text.text().startsWith("\ufeff") ? text.text().substring(1) : text.text();
-    JsonText.Parsed parsed = JsonText.parse(plain);
-    if (parsed instanceof JsonText.Broken broken) {
-      problems.add(problem(text.name(), broken.fault()));
-      return Optional.empty();
-    }
-    JsonNode tree = ((JsonText.Tree) parsed).node();
-    Source source = new Source(text.name(), tree, DocumentBinder.bind(tree));
-    if (!isResult(tree)) {
-      source.bound().faults().forEach(fault -> problems.add(problem(text.name(), fault)));
-    }
-    return Optional.of(source);
+  /** Some editors start a file with a byte order mark. */
+  private static String withoutMark(String text) {
+    return text.startsWith("\ufeff") ? text.substring(1) : text;
   }
 
   private static boolean isResult(JsonNode tree) {

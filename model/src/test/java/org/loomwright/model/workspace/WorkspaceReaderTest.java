@@ -68,7 +68,7 @@ class WorkspaceReaderTest {
 
   @Test
   void passesOverResultsAndByteOrderMarks() {
-    assertThat(Small.workspace().plus("out/result.json", "{\"kind\": \"result\"}").problems())
+    assertThat(Small.workspace().plus("out/result.json", "{\"kind\": \"plan\"}").problems())
         .isEmpty();
     assertThat(
             Small.workspace()

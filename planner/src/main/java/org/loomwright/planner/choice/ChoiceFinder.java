@@ -33,12 +33,16 @@ public final class ChoiceFinder {
   /**
    * @param ways all ways of all needs
    * @param leadCost cost of a lead, paid once per build
+   * @param openingCost cost to open and close an opening, paid once per build and component
    */
   public ChoiceFinder(
-      Map<NeedAt, List<Way>> ways, Region possible, ToDoubleFunction<LeadDraft> leadCost) {
+      Map<NeedAt, List<Way>> ways,
+      Region possible,
+      ToDoubleFunction<LeadDraft> leadCost,
+      ToDoubleFunction<String> openingCost) {
     this.ways = new LinkedHashMap<>(ways);
     this.possible = possible;
-    this.solver = new WaySolver(leadCost);
+    this.solver = new WaySolver(leadCost, openingCost);
   }
 
   /** Chooses. */

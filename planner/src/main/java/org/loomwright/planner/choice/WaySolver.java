@@ -21,8 +21,8 @@ import org.loomwright.planner.ways.Way;
 
 /**
  * The cheapest set of ways for one group: one way per need, no spot held twice, no capacity
- * exceeded; a lead that several ways bring is paid once. Exact, by constraint solver with a fixed
- * search order, so that the same input gives the same choice.
+ * exceeded; a lead or an opening that several ways need is paid once. Exact, by constraint solver
+ * with a fixed search order, so that the same input gives the same choice.
  */
 final class WaySolver {
   // Costs are compared in tenths of a cent, capacities in milliampere or thousandths.
@@ -32,9 +32,11 @@ final class WaySolver {
   private static final double ROUNDING = 1e-6;
 
   private final ToDoubleFunction<LeadDraft> leadCost;
+  private final ToDoubleFunction<String> openingCost;
 
-  WaySolver(ToDoubleFunction<LeadDraft> leadCost) {
+  WaySolver(ToDoubleFunction<LeadDraft> leadCost, ToDoubleFunction<String> openingCost) {
     this.leadCost = leadCost;
+    this.openingCost = openingCost;
   }
 
   /**
@@ -50,6 +52,7 @@ final class WaySolver {
     Map<Way, BoolVar> chosen = new LinkedHashMap<>();
     Map<String, BoolVar> brought = new LinkedHashMap<>();
     Map<String, LeadDraft> drafts = new LinkedHashMap<>();
+    Map<String, BoolVar> opened = new LinkedHashMap<>();
     for (NeedAt need : needs) {
       List<Way> ways = group.ways().getOrDefault(need, List.of());
       if (ways.isEmpty()) {
@@ -66,15 +69,20 @@ final class WaySolver {
               brought.computeIfAbsent(lead.key(), key -> model.boolVar("l" + brought.size()));
           model.arithm(options[i], "<=", there).post();
         }
+        for (String opening : way.openings()) {
+          BoolVar open = opened.computeIfAbsent(opening, key -> model.boolVar("o" + opened.size()));
+          model.arithm(options[i], "<=", open).post();
+        }
       }
       model.sum(options, "=", 1).post();
     }
     exclusive(model, chosen);
     capacities(model, chosen);
-    IntVar cost = cost(model, chosen, brought, drafts, liked);
+    IntVar cost = cost(model, chosen, brought, opened, drafts, liked);
     model.setObjective(Model.MINIMIZE, cost);
     List<BoolVar> decisions = new ArrayList<>(chosen.values());
     decisions.addAll(brought.values());
+    decisions.addAll(opened.values());
     // Ways come cheapest kind first; trying "chosen" first finds good sets early.
     model.getSolver().setSearch(Search.inputOrderUBSearch(decisions.toArray(new BoolVar[0])));
     Solution best = model.getSolver().findOptimalSolution(cost, Model.MINIMIZE);
@@ -136,6 +144,7 @@ final class WaySolver {
       Model model,
       Map<Way, BoolVar> chosen,
       Map<String, BoolVar> brought,
+      Map<String, BoolVar> opened,
       Map<String, LeadDraft> drafts,
       Set<String> liked) {
     List<BoolVar> variables = new ArrayList<>();
@@ -155,6 +164,11 @@ final class WaySolver {
                 (int) Math.round(leadCost.applyAsDouble(draft) * COST_UNIT)
                     + (liked.contains(key) ? 0 : 1));
           }
+        });
+    opened.forEach(
+        (opening, variable) -> {
+          variables.add(variable);
+          weights.add((int) Math.round(openingCost.applyAsDouble(opening) * COST_UNIT));
         });
     int most = weights.stream().mapToInt(Integer::intValue).sum();
     // No sensible set of ways costs as much as the largest number the solver can hold.

@@ -8,7 +8,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.loomwright.model.design.Case;
 import org.loomwright.planner.builds.Described;
 import org.loomwright.planner.builds.Region;
@@ -17,28 +16,43 @@ import org.loomwright.planner.need.NeedAt;
 import org.loomwright.planner.ways.Way;
 
 /**
- * Names the cases. Components that split the builds in the same way become one, and all needs that
- * get the same treatment on every build become one component with a single case.
+ * Names the cases. A component that only splits the builds where another splits them too joins it,
+ * which brings no more cases; all needs that get the same treatment on every build become one
+ * component with a single case.
  */
 final class CaseMaker {
   private CaseMaker() {}
 
   static List<CaseSet> of(Choice choice) {
-    Map<Set<Region>, List<Choice.Component>> alike = new LinkedHashMap<>();
-    for (Choice.Component component : choice.components()) {
-      Set<Region> split =
-          component.picks().stream().map(Choice.Pick::region).collect(Collectors.toSet());
-      alike.computeIfAbsent(split, s -> new ArrayList<>()).add(component);
+    List<Choice.Component> finest = new ArrayList<>();
+    Map<Choice.Component, List<Choice.Component>> joined = new LinkedHashMap<>();
+    List<Choice.Component> finestFirst =
+        choice.components().stream()
+            .sorted(Comparator.comparingInt((Choice.Component it) -> -it.picks().size()))
+            .toList();
+    for (Choice.Component component : finestFirst) {
+      Choice.Component host =
+          finest.stream().filter(it -> refines(it, component)).findFirst().orElse(component);
+      if (host.equals(component)) {
+        finest.add(component);
+      }
+      joined.computeIfAbsent(host, h -> new ArrayList<>()).add(component);
     }
-    // What is the same everywhere comes last: it is nothing to tell apart.
-    List<List<Choice.Component>> ordered =
-        alike.values().stream()
+    // In the order of the kit's needs; what is the same everywhere comes last, as it is nothing to
+    // tell apart.
+    List<Choice.Component> ordered =
+        finest.stream()
             .sorted(
-                Comparator.comparing((List<Choice.Component> it) -> it.get(0).picks().size() == 1))
+                Comparator.comparing((Choice.Component it) -> it.picks().size() == 1)
+                    .thenComparingInt(it -> choice.components().indexOf(it)))
             .toList();
     List<CaseSet> sets = new ArrayList<>();
-    for (List<Choice.Component> components : ordered) {
-      sets.add(caseSet(letter(sets.size()), components));
+    for (Choice.Component host : ordered) {
+      List<Choice.Component> members =
+          joined.getOrDefault(host, List.of()).stream()
+              .sorted(Comparator.comparingInt(choice.components()::indexOf))
+              .toList();
+      sets.add(caseSet(letter(sets.size()), host, members));
     }
     return sets;
   }
@@ -49,13 +63,27 @@ final class CaseMaker {
     return index < 26 ? last : letter(index / 26 - 1) + last;
   }
 
-  private static CaseSet caseSet(String letter, List<Choice.Component> components) {
+  // Whether each region of one lies within a region of the other, so that joining them brings no
+  // more cases. What is the same everywhere stays apart, to be named as such.
+  private static boolean refines(Choice.Component fine, Choice.Component coarse) {
+    return fine.picks().size() > 1 == coarse.picks().size() > 1
+        && fine.picks().stream()
+            .allMatch(
+                own -> coarse.picks().stream().anyMatch(it -> own.region().within(it.region())));
+  }
+
+  private static CaseSet caseSet(
+      String letter, Choice.Component host, List<Choice.Component> components) {
     List<NeedAt> needs = components.stream().flatMap(it -> it.needs().stream()).toList();
     Map<Region, Map<NeedAt, Way>> ways = new LinkedHashMap<>();
-    for (Choice.Component component : components) {
-      for (Choice.Pick pick : component.picks()) {
-        ways.computeIfAbsent(pick.region(), r -> new LinkedHashMap<>()).putAll(pick.ways());
+    for (Choice.Pick own : host.picks()) {
+      Map<NeedAt, Way> all = new LinkedHashMap<>();
+      for (Choice.Component component : components) {
+        component.picks().stream()
+            .filter(it -> own.region().within(it.region()))
+            .forEach(it -> all.putAll(it.ways()));
       }
+      ways.put(own.region(), all);
     }
     record Draft(Region region, Described described, double share, Map<NeedAt, Way> ways) {}
     List<Draft> drafts =

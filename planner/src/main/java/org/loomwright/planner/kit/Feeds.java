@@ -141,6 +141,18 @@ final class Feeds {
     return chain;
   }
 
+  /** All chains from the source to a pin that this strand is part of. */
+  List<List<Strand>> chainsThrough(Strand strand, String caseId) {
+    LeadDraft draft = strand.in(caseId).orElseThrow();
+    if (!(draft.b() instanceof Touch.AtJoint joint)) {
+      return List.of(chain(strand, caseId));
+    }
+    return strands.stream()
+        .filter(it -> it.in(caseId).filter(own -> own.a().key().equals(joint.key())).isPresent())
+        .map(it -> chain(it, caseId))
+        .toList();
+  }
+
   /** The factory circuit a chain starts at, if it does. */
   Optional<Circuit> host(Strand strand, String caseId) {
     LeadDraft first = chain(strand, caseId).get(0).in(caseId).orElseThrow();

@@ -1,6 +1,6 @@
 package org.loomwright.planner.ways;
 
-import java.util.List;
+import java.util.Comparator;
 import java.util.Optional;
 import org.loomwright.model.equipment.Need;
 import org.loomwright.model.equipment.NeedKind;
@@ -22,25 +22,17 @@ public final class FaultFuse {
 
   /** The fuse of the largest supply on the same plug that returns through this pin, first guess. */
   public static Optional<Fuse> of(NeedAt ground, KitOrder order) {
-    List<Need> supplies =
+    Optional<Need> largest =
         ground.plug().pins().stream()
             .map(Pin::need)
             .flatMap(Optional::stream)
             .filter(it -> it.kind() == NeedKind.SUPPLY)
             // A pin that returns no more than it is rated for can't belong to a larger supply.
             .filter(it -> it.continuous().amperes() <= ground.currentA() + 1e-9)
-            .toList();
-    double continuousA =
-        supplies.stream()
-            .mapToDouble(it -> it.continuous().amperes())
-            .max()
-            .orElse(ground.currentA());
+            .max(Comparator.comparingDouble(it -> it.continuous().amperes()));
+    double continuousA = largest.map(it -> it.continuous().amperes()).orElse(ground.currentA());
     double mostA =
-        supplies.stream()
-            .flatMap(it -> it.fuseAtMost().stream())
-            .mapToDouble(it -> it.amperes())
-            .min()
-            .orElse(Double.POSITIVE_INFINITY);
+        largest.flatMap(Need::fuseAtMost).map(it -> it.amperes()).orElse(Double.POSITIVE_INFINITY);
     return FuseForms.smallest(
             order.parts(),
             "blade",

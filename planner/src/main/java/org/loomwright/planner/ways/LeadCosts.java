@@ -74,6 +74,7 @@ public final class LeadCosts {
                 .areaMm2());
     WireNeed need =
         new WireNeed(
+            draft.kind() == CircuitKind.GROUND,
             load,
             fuse,
             lengthMm(route.get()),
@@ -111,18 +112,21 @@ public final class LeadCosts {
     return cost + prices.work(minutes);
   }
 
-  /** Work in the vehicle to reach and land an end. */
-  public double vehicleWork(Touch touch) {
-    double minutes = 0;
-    for (String opening : Reach.openings(order.vehicle(), touch)) {
-      minutes += order.vehicle().opening(opening).map(LeadCosts::openAndClose).orElse(0.0);
+  /** Work in the vehicle to land an end that can be reached. */
+  public double landingWork(Touch touch) {
+    if (touch instanceof Touch.AtJoint || touch instanceof Touch.AtHousing) {
+      return 0;
     }
-    if (touch instanceof Touch.AtCircuit) {
-      minutes += Prices.minutes(order.rules().spliceTime().value());
-    } else if (!(touch instanceof Touch.AtJoint) && !(touch instanceof Touch.AtHousing)) {
-      minutes += Prices.minutes(order.rules().insertTime().value());
-    }
-    return prices.work(minutes);
+    return prices.work(
+        Prices.minutes(
+            touch instanceof Touch.AtCircuit
+                ? order.rules().spliceTime().value()
+                : order.rules().insertTime().value()));
+  }
+
+  /** Work to open and close again. */
+  public double openingWork(String opening) {
+    return prices.work(order.vehicle().opening(opening).map(LeadCosts::openAndClose).orElse(0.0));
   }
 
   /** Length of a lead over a route: path, slack and service loop at both ends. */

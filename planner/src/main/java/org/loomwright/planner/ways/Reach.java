@@ -18,6 +18,10 @@ public final class Reach {
 
   /** Openings to open, outermost first. */
   public static List<String> openings(Vehicle vehicle, Touch touch) {
+    if (touch instanceof Touch.AtHousing) {
+      // Filled on the bench; reaching the place is the equipment's business.
+      return List.of();
+    }
     List<String> direct = new ArrayList<>();
     if (touch instanceof Touch.AtCavity at) {
       direct.addAll(vehicle.connector(at.connector()).map(Connector::openings).orElse(List.of()));
@@ -49,12 +53,20 @@ public final class Reach {
     }
   }
 
-  // Work at a bare place, such as a splice or a parked end, needs the openings at that place.
+  // Work at a bare place, such as a splice or a parked end, needs the panels at that place, not the
+  // covers that only lead into a fuse block.
   private static List<String> atPlace(Vehicle vehicle, String place) {
     return vehicle.openings().stream()
         .filter(it -> it.place().equals(place))
         .map(Opening::id)
+        .filter(it -> !onlyForBlocks(vehicle, it))
         .toList();
+  }
+
+  private static boolean onlyForBlocks(Vehicle vehicle, String opening) {
+    return vehicle.fuseBlocks().stream().anyMatch(it -> it.openings().contains(opening))
+        && vehicle.connectors().stream().noneMatch(it -> it.openings().contains(opening))
+        && vehicle.grounds().stream().noneMatch(it -> it.openings().contains(opening));
   }
 
   /** How landing an end can be taken back. */

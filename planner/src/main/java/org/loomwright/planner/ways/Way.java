@@ -19,7 +19,8 @@ import org.loomwright.planner.need.NeedAt;
  * @param when builds on which all demands hold
  * @param leads leads it brings
  * @param uses capacity it takes up
- * @param ownCost cost beside its leads: work in the vehicle
+ * @param openings what has to be open; an opening several ways need is paid once
+ * @param ownCost cost beside leads and openings: work in the vehicle
  * @param undo how it can be taken back, the hardest of its acts
  * @param host factory circuit it relies on, if any
  * @param forbidden why it is not allowed
@@ -33,6 +34,7 @@ public record Way(
     Region when,
     List<LeadDraft> leads,
     List<Use> uses,
+    List<String> openings,
     double ownCost,
     Undo undo,
     Optional<Circuit> host,
@@ -41,6 +43,7 @@ public record Way(
     demands = List.copyOf(demands);
     leads = List.copyOf(leads);
     uses = List.copyOf(uses);
+    openings = List.copyOf(openings);
   }
 
   /** Whether the planner may choose it anywhere. */
@@ -59,6 +62,7 @@ public record Way(
         when,
         leads,
         uses,
+        openings,
         ownCost,
         undo,
         host,
@@ -67,6 +71,7 @@ public record Way(
 
   /** The same way at another cost of its own. */
   public Way withOwnCost(double cost) {
-    return new Way(id, need, kind, words, demands, when, leads, uses, cost, undo, host, forbidden);
+    return new Way(
+        id, need, kind, words, demands, when, leads, uses, openings, cost, undo, host, forbidden);
   }
 }

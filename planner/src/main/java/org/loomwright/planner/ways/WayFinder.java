@@ -83,6 +83,7 @@ public final class WayFinder {
               one.getValue(),
               List.of(),
               List.of(),
+              List.of(),
               0,
               Undo.EASILY,
               Optional.of(one.getKey()),

@@ -1,8 +1,10 @@
 package org.loomwright.planner.ways;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.loomwright.model.design.WayKind;
 import org.loomwright.model.kit.KitOrder;
 import org.loomwright.model.vehicle.Circuit;
@@ -51,17 +53,32 @@ final class WayParts {
     }
     Undo undo = Undo.EASILY;
     double work = 0;
+    Set<String> openings = new LinkedHashSet<>();
     for (LeadDraft lead : leads) {
       undo = Reach.harder(undo, Reach.undo(order.vehicle(), lead.a()));
       undo = Reach.harder(undo, Reach.undo(order.vehicle(), lead.b()));
-      work += costs.vehicleWork(lead.a()) + costs.vehicleWork(lead.b());
+      work += costs.landingWork(lead.a()) + costs.landingWork(lead.b());
+      openings.addAll(Reach.openings(order.vehicle(), lead.a()));
+      openings.addAll(Reach.openings(order.vehicle(), lead.b()));
     }
     Optional<String> against =
         forbidden
             .or(() -> side.forbidden().isEmpty() ? Optional.empty() : Optional.of(side.forbidden()))
             .or(() -> impossible(need, leads, load, fuse));
     return new Way(
-        id + side.suffix(), need, kind, words, all, when, leads, uses, work, undo, host, against);
+        id + side.suffix(),
+        need,
+        kind,
+        words,
+        all,
+        when,
+        leads,
+        uses,
+        List.copyOf(openings),
+        work,
+        undo,
+        host,
+        against);
   }
 
   private Optional<String> impossible(

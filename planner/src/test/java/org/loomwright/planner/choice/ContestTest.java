@@ -189,7 +189,7 @@ class ContestTest {
     LeadCosts costs = new LeadCosts(order, new Routes(order.vehicle()));
     Map<NeedAt, List<Way>> ways =
         new WayFinder(order, new Facts(order.vehicle(), builds), costs).find(Needs.of(order));
-    return new ChoiceFinder(ways, builds.possible(), lead -> 1).find();
+    return new ChoiceFinder(ways, builds.possible(), lead -> 1, opening -> 1).find();
   }
 
   /** Needs of one plug with ways made by hand; every lead costs 1. */
@@ -241,7 +241,7 @@ class ContestTest {
     }
 
     Choice choose() {
-      return new ChoiceFinder(ways, builds.possible(), lead -> 1).find();
+      return new ChoiceFinder(ways, builds.possible(), lead -> 1, opening -> 1).find();
     }
 
     List<String> told(Choice choice) {
@@ -284,6 +284,7 @@ class ContestTest {
                   when,
                   leads,
                   uses,
+                  List.of(),
                   cost,
                   Undo.EASILY,
                   Optional.empty(),

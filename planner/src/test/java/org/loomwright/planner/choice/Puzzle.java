@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.loomwright.model.design.WayKind;
 import org.loomwright.model.equipment.Equipment;
 import org.loomwright.model.equipment.Pin;
@@ -65,6 +66,10 @@ final class Puzzle {
   double leadCost(LeadDraft lead) {
     return leadCosts.computeIfAbsent(
         lead.key(), key -> draw.number(1, 12) * 0.5 + draw.number(0, 3) * 0.0617);
+  }
+
+  static double openingCost(String opening) {
+    return opening.equals("trim") ? 2.5 : 1.25;
   }
 
   private List<NeedAt> needs() {
@@ -155,10 +160,15 @@ final class Puzzle {
         when,
         leads,
         uses,
+        leads.isEmpty() ? List.of() : openings(),
         draw.number(0, 12) * 0.25,
         Undo.EASILY,
         Optional.empty(),
         draw.chance(8) ? Optional.of("not wanted") : Optional.empty());
+  }
+
+  private List<String> openings() {
+    return Stream.of("trim", "cover").filter(it -> draw.chance(30)).toList();
   }
 
   private Use use(String resource, double amount) {

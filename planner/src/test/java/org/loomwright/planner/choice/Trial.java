@@ -19,11 +19,23 @@ import org.loomwright.planner.ways.Way;
 final class Trial {
   private final Map<NeedAt, List<Way>> ways;
   private final ToDoubleFunction<LeadDraft> leadCost;
+  private final ToDoubleFunction<String> openingCost;
+  private final List<List<NeedAt>> components;
 
-  /** Tries the ways that one build has. */
-  Trial(Map<NeedAt, List<Way>> ways, ToDoubleFunction<LeadDraft> leadCost) {
+  /**
+   * Tries the ways that one build has.
+   *
+   * @param components needs planned together; an opening is paid once in each
+   */
+  Trial(
+      Map<NeedAt, List<Way>> ways,
+      ToDoubleFunction<LeadDraft> leadCost,
+      ToDoubleFunction<String> openingCost,
+      List<List<NeedAt>> components) {
     this.ways = ways;
     this.leadCost = leadCost;
+    this.openingCost = openingCost;
+    this.components = components;
   }
 
   /** Cost of the cheapest set that meets the needs, empty when there is none. */
@@ -47,17 +59,31 @@ final class Trial {
     return best;
   }
 
-  /** Own cost of each way, and each lead once. */
+  /** Own cost of each way, each lead once, each opening once per component. */
   double cost(Collection<Way> chosen) {
     double cost = 0;
     Set<String> leads = new HashSet<>();
+    Set<String> opened = new HashSet<>();
     for (Way way : chosen) {
       cost += way.ownCost();
       for (LeadDraft lead : way.leads()) {
         cost += leads.add(lead.key()) ? leadCost.applyAsDouble(lead) : 0;
       }
+      for (String opening : way.openings()) {
+        int part = part(way.need());
+        cost += opened.add(part + " " + opening) ? openingCost.applyAsDouble(opening) : 0;
+      }
     }
     return cost;
+  }
+
+  private int part(NeedAt need) {
+    for (int i = 0; i < components.size(); i++) {
+      if (components.get(i).contains(need)) {
+        return i;
+      }
+    }
+    throw new AssertionError(need.id() + " belongs to no component");
   }
 
   /** No cavity for two pins, no slot for two leads, no joint with two feeds, no limit exceeded. */
