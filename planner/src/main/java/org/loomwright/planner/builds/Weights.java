@@ -1,6 +1,7 @@
 package org.loomwright.planner.builds;
 
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,7 +21,8 @@ final class Weights {
   private final Map<Variable, double[]> weights = new HashMap<>();
   private final List<Variable> order;
   private final Map<Variable, Integer> level = new HashMap<>();
-  private final Map<BDDNode, Double> known = new HashMap<>();
+  // By identity: a node's own hash walks the whole diagram below it, once per path.
+  private final Map<BDDNode, Double> known = new IdentityHashMap<>();
 
   private Weights(Builds builds, List<Variable> order) {
     this.order = order;

@@ -9,7 +9,6 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.loomwright.planner.builds.Region;
-import org.loomwright.planner.ways.LeadDraft;
 import org.loomwright.planner.ways.Use;
 import org.loomwright.planner.ways.Way;
 
@@ -28,12 +27,10 @@ final class Clashes {
     for (int i = 0; i < components.size(); i++) {
       for (Choice.Pick pick : components.get(i).picks()) {
         for (Way way : pick.ways().values()) {
-          for (LeadDraft lead : way.leads()) {
-            for (String spot : Spots.exclusive(lead)) {
-              taken
-                  .computeIfAbsent(spot, s -> new LinkedHashMap<>())
-                  .merge(i, pick.region(), Region::or);
-            }
+          for (String spot : Spots.taken(way).keySet()) {
+            taken
+                .computeIfAbsent(spot, s -> new LinkedHashMap<>())
+                .merge(i, pick.region(), Region::or);
           }
         }
       }

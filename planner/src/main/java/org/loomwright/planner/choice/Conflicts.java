@@ -12,7 +12,6 @@ import org.loomwright.planner.builds.Described;
 import org.loomwright.planner.builds.Region;
 import org.loomwright.planner.need.NeedAt;
 import org.loomwright.planner.ways.Demand;
-import org.loomwright.planner.ways.LeadDraft;
 import org.loomwright.planner.ways.Use;
 import org.loomwright.planner.ways.Way;
 
@@ -100,32 +99,42 @@ final class Conflicts {
 
   // Spots and capacities that at least two of the needs compete for.
   private static Set<String> rivals(Group group, List<NeedAt> core) {
-    Map<String, Set<NeedAt>> wanted = new TreeMap<>();
-    Map<String, Double> least = new TreeMap<>();
+    Map<String, Map<NeedAt, Set<String>>> wanted = new TreeMap<>();
+    Map<String, Map<NeedAt, Double>> least = new TreeMap<>();
     Map<String, Use> capacity = new TreeMap<>();
     for (NeedAt need : core) {
       for (Way way : group.ways().getOrDefault(need, List.of())) {
-        for (LeadDraft lead : way.leads()) {
-          for (String spot : Spots.exclusive(lead)) {
-            wanted.computeIfAbsent(spot, s -> new LinkedHashSet<>()).add(need);
-          }
-        }
+        Spots.taken(way)
+            .forEach(
+                (spot, holder) ->
+                    wanted
+                        .computeIfAbsent(spot, s -> new LinkedHashMap<>())
+                        .computeIfAbsent(need, n -> new LinkedHashSet<>())
+                        .add(holder));
         for (Use use : way.uses()) {
           capacity.put(use.resource(), use);
-          least.merge(use.resource(), use.amount(), Double::sum);
+          least
+              .computeIfAbsent(use.resource(), r -> new LinkedHashMap<>())
+              .merge(need, use.amount(), Math::min);
         }
       }
     }
     Set<String> rivals = new LinkedHashSet<>();
     wanted.forEach(
         (spot, needs) -> {
-          if (needs.size() > 1) {
+          Set<String> holders = new LinkedHashSet<>();
+          needs.values().forEach(holders::addAll);
+          if (needs.size() > 1 && holders.size() > 1) {
             rivals.add(spot);
           }
         });
     capacity.forEach(
         (resource, use) -> {
-          if (least.getOrDefault(resource, 0.0) > use.limit() + 1e-9) {
+          double sum =
+              least.getOrDefault(resource, Map.of()).values().stream()
+                  .mapToDouble(Double::doubleValue)
+                  .sum();
+          if (sum > use.limit() + 1e-9) {
             rivals.add("more of " + use.words() + " than there is");
           }
         });

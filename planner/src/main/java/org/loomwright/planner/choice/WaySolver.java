@@ -3,7 +3,6 @@ package org.loomwright.planner.choice;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,14 +20,16 @@ import org.loomwright.planner.ways.Use;
 import org.loomwright.planner.ways.Way;
 
 /**
- * The cheapest set of ways for one group: one way per need, no spot wanted by two leads, no
- * capacity exceeded; a lead or an opening that several ways need is paid once. Exact, by constraint
- * solver with a fixed search order, so that the same input gives the same choice.
+ * The cheapest set of ways for one group: one way per need, no spot held twice, no capacity
+ * exceeded; a lead or an opening that several ways need is paid once. Exact, by constraint solver
+ * with a fixed search order, so that the same input gives the same choice.
  */
 final class WaySolver {
   // Costs are compared in tenths of a cent, capacities in milliampere or thousandths.
   private static final double COST_UNIT = 1_000;
   private static final double USE_UNIT = 1_000;
+  // So that 16.1 A, a hair more as a binary fraction, still fits into 16.1 A.
+  private static final double ROUNDING = 1e-6;
 
   private final ToDoubleFunction<LeadDraft> leadCost;
   private final ToDoubleFunction<String> openingCost;
@@ -75,7 +76,7 @@ final class WaySolver {
       }
       model.sum(options, "=", 1).post();
     }
-    exclusive(model, drafts, brought);
+    exclusive(model, chosen);
     capacities(model, chosen);
     IntVar cost = cost(model, chosen, brought, opened, drafts, liked);
     model.setObjective(Model.MINIMIZE, cost);
@@ -98,18 +99,23 @@ final class WaySolver {
     return Optional.of(result);
   }
 
-  private static void exclusive(
-      Model model, Map<String, LeadDraft> drafts, Map<String, BoolVar> brought) {
-    Map<String, Set<BoolVar>> wanted = new TreeMap<>();
-    drafts.forEach(
-        (key, lead) -> {
-          for (String spot : Spots.exclusive(lead)) {
-            wanted.computeIfAbsent(spot, s -> new LinkedHashSet<>()).add(brought.get(key));
-          }
-        });
-    for (Set<BoolVar> leads : wanted.values()) {
-      if (leads.size() > 1) {
-        model.sum(leads.toArray(new BoolVar[0]), "<=", 1).post();
+  // Each spot has at most one holder.
+  private static void exclusive(Model model, Map<Way, BoolVar> chosen) {
+    Map<String, Map<String, BoolVar>> holders = new TreeMap<>();
+    chosen.forEach(
+        (way, variable) ->
+            Spots.taken(way)
+                .forEach(
+                    (spot, holder) -> {
+                      BoolVar holds =
+                          holders
+                              .computeIfAbsent(spot, s -> new LinkedHashMap<>())
+                              .computeIfAbsent(holder, h -> model.boolVar(spot + " for " + h));
+                      model.arithm(variable, "<=", holds).post();
+                    }));
+    for (Map<String, BoolVar> rivals : holders.values()) {
+      if (rivals.size() > 1) {
+        model.sum(rivals.values().toArray(new BoolVar[0]), "<=", 1).post();
       }
     }
   }
@@ -125,9 +131,11 @@ final class WaySolver {
         });
     for (List<Map.Entry<Use, BoolVar>> all : uses.values()) {
       int[] amounts =
-          all.stream().mapToInt(it -> (int) Math.ceil(it.getKey().amount() * USE_UNIT)).toArray();
+          all.stream()
+              .mapToInt(it -> (int) Math.ceil(it.getKey().amount() * USE_UNIT - ROUNDING))
+              .toArray();
       BoolVar[] variables = all.stream().map(Map.Entry::getValue).toArray(BoolVar[]::new);
-      int limit = (int) Math.floor(all.get(0).getKey().limit() * USE_UNIT + 1e-6);
+      int limit = (int) Math.floor(all.get(0).getKey().limit() * USE_UNIT + ROUNDING);
       model.scalar(variables, amounts, "<=", limit).post();
     }
   }
