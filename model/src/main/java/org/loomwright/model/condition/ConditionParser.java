@@ -106,17 +106,17 @@ final class ConditionParser {
     Token sign = peek();
     if (sign.isSign("=")) {
       index++;
-      return new Expr.Is(trait, name("a value of " + trait));
+      return new Expr.Is(trait, name(aValueOf(trait)));
     }
     if (sign.isSign("!=")) {
       index++;
-      return new Expr.Not(new Expr.Is(trait, name("a value of " + trait)));
+      return new Expr.Not(new Expr.Is(trait, name(aValueOf(trait))));
     }
     if (sign.isWord(Words.IN)) {
       index++;
       return new Expr.In(trait, values(trait));
     }
-    String expected = "\"=\", \"!=\" or in after the trait " + trait;
+    String expected = "\"=\", \"!=\" or in after the trait " + shown(trait);
     if (sign.isMiscased(Words.IN)) {
       throw miscased(sign);
     }
@@ -124,17 +124,17 @@ final class ConditionParser {
   }
 
   private List<String> values(String trait) {
-    expectSign("(", "\"(\" before the values of " + trait);
+    expectSign("(", "\"(\" before the values of " + shown(trait));
     List<String> values = new ArrayList<>();
     do {
       Token token = peek();
-      String value = name("a value of " + trait);
+      String value = name(aValueOf(trait));
       if (values.contains(value)) {
-        throw fail(token, "\"" + value + "\" is listed twice", "each value once");
+        throw fail(token, "\"" + shown(value) + "\" is listed twice", "each value once");
       }
       values.add(value);
     } while (skipSign(","));
-    expectSign(")", "a comma or \")\" after a value of " + trait);
+    expectSign(")", "a comma or \")\" after a value of " + shown(trait));
     return values;
   }
 
@@ -153,6 +153,15 @@ final class ConditionParser {
     }
     index++;
     return token.text();
+  }
+
+  private static String aValueOf(String trait) {
+    return "a value of " + shown(trait);
+  }
+
+  /** A name may be as long as the text; in a message it is cut. */
+  private static String shown(String name) {
+    return ConditionException.printable(name, 40);
   }
 
   private boolean skipSign(String sign) {
@@ -179,7 +188,7 @@ final class ConditionParser {
   private ConditionException miscased(Token token) {
     return fail(
         token,
-        "\"" + token.text() + "\" is a word of the language in upper case",
+        "\"" + shown(token.text()) + "\" is a word of the language in upper case",
         "\"" + token.text().toLowerCase(Locale.ROOT) + "\" in lower case, or another name");
   }
 

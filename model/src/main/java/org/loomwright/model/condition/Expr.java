@@ -41,6 +41,11 @@ public sealed interface Expr {
     return List.of();
   }
 
+  /** The expression and all expressions inside it, outer before inner. */
+  default Stream<Expr> walk() {
+    return Stream.concat(Stream.of(this), parts().stream().flatMap(Expr::walk));
+  }
+
   /** Holds on every build. */
   record Always() implements Expr {
     @Override
@@ -222,10 +227,5 @@ public sealed interface Expr {
       throw new IllegalArgumentException("and, or need two parts or more");
     }
     return List.copyOf(flat);
-  }
-
-  /** The expression and all expressions inside it, outer before inner. */
-  default Stream<Expr> walk() {
-    return Stream.concat(Stream.of(this), parts().stream().flatMap(Expr::walk));
   }
 }

@@ -140,7 +140,7 @@ final class Cursor {
     String hint = HINTS.getOrDefault(token, "is not a unit that is known here");
     throw fail(
         at,
-        "\"" + QuantityException.printable(token) + "\" " + hint,
+        QuantityReader.quoted(token) + " " + hint,
         near.map(w -> "\"" + w.symbol() + "\"; upper and lower case matter")
             .orElse(kind.units() + ", such as " + QuantityReader.quoted(kind.example())));
   }
@@ -166,7 +166,7 @@ final class Cursor {
   QuantityException leftOver() {
     return fail(
         at,
-        "\"" + QuantityException.printable(text.substring(at).strip()) + "\" is left over",
+        QuantityReader.quoted(text.substring(at).strip()) + " is left over",
         "the end of the text after " + QuantityReader.quoted(text.substring(0, at).strip()));
   }
 

@@ -5,10 +5,12 @@ import com.fasterxml.jackson.annotation.JsonValue;
 import java.math.BigDecimal;
 import java.util.Currency;
 import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
- * A sum of money such as "0.42 EUR": a plain number, then a currency code of ISO 4217. Kept as a
- * decimal, never as a binary fraction.
+ * A sum of money such as "0.42 EUR": a plain number, then a currency code of ISO 4217, except AWG,
+ * which is a wire size here. Kept as a decimal, never as a binary fraction.
  *
  * <p>Sums of different currencies have no order, so there is none.
  *
@@ -17,6 +19,8 @@ import java.util.Locale;
  * @param currency three capital letters
  */
 public record Money(String text, BigDecimal amount, String currency) {
+
+  private static final Set<String> CURRENCIES = currencies();
 
   /** Refuses an amount or a currency that is not what the text says. */
   public Money {
@@ -90,8 +94,8 @@ public record Money(String text, BigDecimal amount, String currency) {
           codeAt,
           code.isEmpty()
               ? "the currency is missing"
-              : QuantityReader.quoted(QuantityException.printable(code))
-                  + " is not a currency code of ISO 4217",
+              : QuantityReader.quoted(code)
+                  + " is not a currency code of ISO 4217 that is used here",
           code.length() == 3 && isCurrency(code.toUpperCase(Locale.ROOT))
               ? QuantityReader.quoted(code.toUpperCase(Locale.ROOT))
               : "three capital letters, such as "
@@ -105,7 +109,16 @@ public record Money(String text, BigDecimal amount, String currency) {
   }
 
   private static boolean isCurrency(String code) {
-    return Currency.getAvailableCurrencies().stream()
-        .anyMatch(c -> c.getCurrencyCode().equals(code));
+    return CURRENCIES.contains(code);
+  }
+
+  private static Set<String> currencies() {
+    Set<String> codes =
+        Currency.getAvailableCurrencies().stream()
+            .map(Currency::getCurrencyCode)
+            .collect(Collectors.toSet());
+    // The code of the Aruban florin; here it can only be a wire size in the wrong place.
+    codes.remove("AWG");
+    return Set.copyOf(codes);
   }
 }

@@ -45,7 +45,8 @@ final class NumberReader {
       throw cursor.fail(
           second,
           "the number goes on after a space",
-          "all digits together, without separators, such as " + QuantityReader.quoted(whole + top));
+          "all digits together, without separators, such as "
+              + QuantityReader.quoted(whole + top + tail(cursor)));
     }
     if (point) {
       throw cursor.fail(
@@ -113,18 +114,29 @@ final class NumberReader {
     int commaAt = cursor.at();
     cursor.moveTo(commaAt + 1);
     String decimals = cursor.digits();
-    cursor.spaces();
-    String rest = cursor.text().substring(cursor.at()).strip();
-    String tail = rest.isEmpty() ? "" : " " + rest;
-    String expected =
-        decimals.isEmpty()
-            ? QuantityReader.quoted(cursor.kind().example())
-            : QuantityReader.quoted(number + "." + decimals + tail);
-    if (decimals.length() == 3) {
-      expected += ", or if thousands were meant " + QuantityReader.quoted(number + decimals + tail);
+    String expected;
+    if (decimals.isEmpty()) {
+      expected = QuantityReader.quoted(cursor.kind().example());
+    } else if (cursor.peek() == '.' || cursor.peek() == ',') {
+      // More separators follow, so this one can only part thousands.
+      expected = QuantityReader.quoted(cursor.text().strip().replace(",", ""));
+    } else {
+      String tail = tail(cursor);
+      expected = QuantityReader.quoted(number + "." + decimals + tail);
+      if (decimals.length() == 3) {
+        expected +=
+            ", or if thousands were meant " + QuantityReader.quoted(number + decimals + tail);
+      }
     }
     return cursor.fail(
         commaAt, "a comma is not read, as its meaning differs by country; use a point", expected);
+  }
+
+  /** What is left of the text after one space; empty if nothing is. */
+  private static String tail(Cursor cursor) {
+    cursor.spaces();
+    String rest = cursor.text().substring(cursor.at()).strip();
+    return rest.isEmpty() ? "" : " " + rest;
   }
 
   private static QuantityException vulgar(Cursor cursor, int start) {

@@ -59,8 +59,9 @@ final class QuantityReader {
     }
   }
 
+  /** In quotation marks, fit for a message of one line. */
   static String quoted(String text) {
-    return "\"" + text + "\"";
+    return "\"" + QuantityException.printable(text) + "\"";
   }
 
   private Reading readAll() {

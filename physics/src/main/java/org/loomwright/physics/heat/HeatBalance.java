@@ -20,14 +20,14 @@ import org.loomwright.physics.wire.Copper;
  * plus each wire's own insulation. k is the effective conductivity across the bundle.
  */
 final class HeatBalance {
-  /** Conductivity of wire insulation, W/(m·K): low end for PVC and XLPE (from memory). */
-  static final double INSULATION_W_PER_MK = 0.19;
+  /** Conductivity of wire insulation, W/(m·K): low end of 0.15 to 0.19 for PVC (from memory). */
+  static final double INSULATION_W_PER_MK = 0.15;
 
   /** Effective conductivity across a bundle with air between the wires, W/(m·K) (from memory). */
   static final double BUNDLE_W_PER_MK = 0.12;
 
-  /** Emissivity of plastic insulation, low end of the usual 0.8 to 0.95 (from memory). */
-  static final double EMISSIVITY = 0.80;
+  /** Emissivity of insulated wire, ECSS-Q-ST-30-11C Annex C; below the usual 0.8 to 0.95. */
+  static final double EMISSIVITY = 0.75;
 
   private static final int HALVINGS = 80;
 

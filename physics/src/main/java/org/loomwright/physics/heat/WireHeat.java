@@ -168,7 +168,7 @@ public final class WireHeat {
             "ln(D/d) / (2 pi k), in a bundle with the loaded wires in the middle",
             balance.resistanceToSurface(),
             "K m/W",
-            "k = 0.19 W/(m K) insulation, 0.12 W/(m K) across a bundle (from memory)")
+            "k = 0.15 W/(m K) insulation, 0.12 W/(m K) across a bundle (from memory)")
         .line("surface temperature", "balance", state.surfaceC(), "°C", "heat balance")
         .line(
             "Nusselt number",
@@ -187,6 +187,6 @@ public final class WireHeat {
             "eps sigma pi D (Ts⁴ - Ta⁴)",
             state.heat().radiationWPerM(),
             "W/m",
-            "Stefan and Boltzmann; emissivity 0.80 (from memory)");
+            "Stefan and Boltzmann; emissivity 0.75 (ECSS-Q-ST-30-11C Annex C)");
   }
 }

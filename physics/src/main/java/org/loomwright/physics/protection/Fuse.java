@@ -7,10 +7,14 @@ import org.loomwright.physics.Require;
 /**
  * A fuse of a family and rating with its guaranteed opening band.
  *
- * <p>The standard gives limits at single multiples of the rating. Between them only this is
- * guaranteed, and only this is used: more current never opens a fuse later. So the shortest opening
- * time at a current is that of the next higher gate, the longest that of the next lower one. Beyond
- * the last gate the longest time falls with 1/I² (constant melting I²t, common practice).
+ * <p>The standard gives limits at single multiples of the rating. Between them more current never
+ * opens a fuse later, so the longest opening time at a current is that of the next lower gate: the
+ * cautious one for the wire. Beyond the last gate it falls with 1/I² (constant melting I²t, common
+ * practice).
+ *
+ * <p>The shortest opening time, which decides whether a starting current is ridden out, runs
+ * straight between the gates on log-log axes, as makers draw their charts (common practice).
+ * Between the first two gates, where the fuse only begins to open at all, it is that of the second.
  *
  * @param family form and curve
  * @param ratingA rated current, A
@@ -31,14 +35,31 @@ public record Fuse(FuseFamily family, double ratingA) {
     return family.gates(ratingA);
   }
 
+  /** Current the fuse carries for good without opening, A: its lowest gate. */
+  public double holdingA() {
+    return gates().get(0).multiple() * ratingA;
+  }
+
   /** The fuse stays closed at least this long, s; 0 above the last gate. */
   public double shortestOpeningS(double currentA) {
     double multiple = currentA / ratingA;
-    return gates().stream()
-        .filter(g -> g.multiple() >= multiple * (1 - 1e-9))
-        .mapToDouble(FuseGate::minS)
-        .findFirst()
-        .orElse(0);
+    List<FuseGate> gates = gates();
+    for (int i = 0; i < gates.size(); i++) {
+      FuseGate upper = gates.get(i);
+      if (multiple <= upper.multiple() * (1 + 1e-9)) {
+        return i < 2 || upper.minS() == 0
+            ? upper.minS()
+            : Math.max(upper.minS(), between(gates.get(i - 1), upper, multiple));
+      }
+    }
+    return 0;
+  }
+
+  /** Shortest time on the log-log line between two gates. */
+  private static double between(FuseGate lower, FuseGate upper, double multiple) {
+    double part =
+        Math.log(multiple / lower.multiple()) / Math.log(upper.multiple() / lower.multiple());
+    return lower.minS() * Math.pow(upper.minS() / lower.minS(), part);
   }
 
   /** The fuse has opened after this long, s; infinite where no limit is guaranteed. */

@@ -21,11 +21,16 @@ public enum FuseFamily {
   private static final String MEMORY = "ISO 8820-3 (from memory)";
   private static final String SHEET = "fuse makers' data sheets to ISO 8820-3";
 
+  /** Read for the 10 A type C; taken over to its neighbours. */
+  private static final String TEN_AMPERE =
+      "fuse makers' data sheets, 10 A type C; other ratings and type F from memory";
+
   private static final List<FuseGate> REGULAR_TO_30 =
       List.of(
           new FuseGate(1.10, HUNDRED_HOURS_S, FOREVER, MEMORY),
           new FuseGate(1.35, 0.75, 600, MEMORY),
-          new FuseGate(2.00, 0.15, 5, SHEET + " (10 A; other ratings from memory)"),
+          new FuseGate(1.60, 0.25, 50, TEN_AMPERE),
+          new FuseGate(2.00, 0.15, 5, TEN_AMPERE),
           new FuseGate(3.50, 0.04, 0.5, MEMORY),
           new FuseGate(6.00, 0.02, 0.1, MEMORY));
 
@@ -33,6 +38,7 @@ public enum FuseFamily {
       List.of(
           new FuseGate(1.00, HUNDRED_HOURS_S, FOREVER, SHEET),
           new FuseGate(1.35, 0.75, 600, SHEET),
+          new FuseGate(1.60, 0.25, 50, TEN_AMPERE),
           new FuseGate(2.00, 0.15, 5, SHEET),
           new FuseGate(3.50, 0.08, 0.5, SHEET),
           new FuseGate(6.00, 0, 0.15, SHEET));
@@ -41,6 +47,7 @@ public enum FuseFamily {
       List.of(
           new FuseGate(1.10, HUNDRED_HOURS_S, FOREVER, MEMORY),
           new FuseGate(1.35, 0.75, 600, MEMORY),
+          new FuseGate(1.60, 0.25, 50, TEN_AMPERE),
           new FuseGate(2.00, 0.15, 5, MEMORY),
           new FuseGate(3.50, 0.08, 0.25, MEMORY),
           new FuseGate(6.00, 0.03, 0.1, MEMORY));

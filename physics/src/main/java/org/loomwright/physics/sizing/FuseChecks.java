@@ -1,14 +1,17 @@
 package org.loomwright.physics.sizing;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.loomwright.physics.Check;
 import org.loomwright.physics.Require;
 import org.loomwright.physics.Trace;
 import org.loomwright.physics.heat.Ampacity;
+import org.loomwright.physics.heat.WireHeat;
 import org.loomwright.physics.protection.Fuse;
 import org.loomwright.physics.protection.LoadingLimit;
 import org.loomwright.physics.protection.Withstand;
 import org.loomwright.physics.wire.Conductor;
+import org.loomwright.physics.wire.Copper;
 import org.loomwright.physics.wire.Drop;
 
 /** The single checks of a fuse with the wire behind it. */
@@ -71,14 +74,17 @@ final class FuseChecks {
   /**
    * The wire at the largest current the fuse may let pass for long. An overload that does not open
    * the fuse is a fault of one lead; the others of the bundle stay at or below their load. So the
-   * allowed current of the wire alone counts here; the bundle counts in {@link #carriesLoad}.
+   * allowed current of the wire alone counts here; the bundle counts in {@link #carriesLoad} and
+   * {@link #carriesFuseInBundle}.
    */
   Check carriesFuse(Fuse fuse) {
     Ampacity.Result allowed =
         Ampacity.of(
             Ampacity.Input.single(
                 request.conductor(), request.insulationRatingC(), request.ambientC()));
-    trace.addAll(allowed.trace());
+    if (request.wires() > 1) {
+      trace.addAll(allowed.trace());
+    }
     double factor = request.limits().carryFactor();
     return Check.atLeast(
         "conductor carries the fuse",
@@ -92,6 +98,54 @@ final class FuseChecks {
             + " % of the "
             + fuse.label(),
         FuseLimits.CARRY_SOURCE);
+  }
+
+  /**
+   * The wire in its bundle, the others at their load, while this lead carries for good what the
+   * fuse does not open at. Rises are added: that of the loaded bundle, and what the overload adds
+   * to the wire alone. Adding is cautious, since a hotter surface gives off heat more readily. A
+   * bundle of one needs no such check.
+   */
+  Optional<Check> carriesFuseInBundle(Fuse fuse) {
+    if (request.wires() == 1) {
+      return Optional.empty();
+    }
+    Conductor c = request.conductor();
+    WireHeat.Lying alone = WireHeat.Lying.single(c, request.ambientC());
+    WireHeat.Lying bundle =
+        new WireHeat.Lying(c, request.ambientC(), request.wires(), request.loadedShare());
+    double overloadA = Math.max(fuse.holdingA(), request.continuousA());
+    double bundleC = hottestC(bundle, request.continuousA());
+    double addedK = hottestC(alone, overloadA) - hottestC(alone, request.continuousA());
+    double riseK = bundleC - request.ambientC() + addedK;
+    trace
+        .line("conductor in the loaded bundle", "heat balance", bundleC, "°C", "heat balance")
+        .line(
+            "added by the overload of this lead",
+            "T(" + Require.text(overloadA) + " A) - T(steady load), wire alone",
+            addedK,
+            "K",
+            "heat balance")
+        .line("rise above ambient", "sum of rises", riseK, "K", "superposition, cautious");
+    return Optional.of(
+        Check.atMost(
+            "conductor carries the fuse in its bundle",
+            riseK,
+            Math.max(0, request.insulationRatingC() - request.ambientC()),
+            "K",
+            "rise above ambient at "
+                + Require.text(overloadA)
+                + " A, which the "
+                + fuse.label()
+                + " carries for good, at most up to the insulation rating",
+            "heat balance; ISO 8820-3 opening-time limits"));
+  }
+
+  /** Conductor temperature; the melting point where there is no steady one below it. */
+  private static double hottestC(WireHeat.Lying lying, double currentA) {
+    return WireHeat.current(lying, Copper.MELTING_C).currentA() <= currentA
+        ? Copper.MELTING_C
+        : WireHeat.temperature(lying, currentA).conductorC();
   }
 
   /** Drop there and back with the conductor at its highest temperature. */

@@ -23,8 +23,9 @@ public final class FuseChoice {
   /**
    * @param fuse the choice; empty if no standard fuse within the limits carries the load and the
    *     peak - the check that fails is then the first in the list
-   * @param checks loading, peak, conductor carries the load, conductor carries the fuse, voltage
-   *     drop, end-of-line fault, short-circuit withstand; without a fuse only those that need none
+   * @param checks loading, peak, conductor carries the load, conductor carries the fuse, in a
+   *     bundle also conductor carries the fuse in its bundle, voltage drop, end-of-line fault,
+   *     short-circuit withstand; without a fuse only those that need none
    * @param trace how the figures were reached
    */
   public record Result(Optional<Fuse> fuse, List<Check> checks, Trace trace) {
@@ -66,13 +67,7 @@ public final class FuseChoice {
     List<Check> checks = new ArrayList<>();
     FuseChecks wire = new FuseChecks(request, trace);
     if (chosen.isPresent()) {
-      checks.add(FuseChecks.loading(request, chosen.get()));
-      checks.add(FuseChecks.peak(request, chosen.get()));
-      checks.add(wire.carriesLoad());
-      checks.add(wire.carriesFuse(chosen.get()));
-      checks.add(wire.drop());
-      checks.add(wire.endOfLineFault(chosen.get()));
-      checks.add(wire.withstand(chosen.get()));
+      checks.addAll(all(request, wire, chosen.get()));
       trace.line(
           "fuse",
           "smallest standard rating that carries load and peak",
@@ -101,16 +96,21 @@ public final class FuseChoice {
   public static Result check(FuseRequest request, Fuse fuse) {
     Trace.Builder trace = Trace.builder().given("fuse fitted", fuse.ratingA(), "A");
     FuseChecks wire = new FuseChecks(request, trace);
-    List<Check> checks =
-        List.of(
-            FuseChecks.loading(request, fuse),
-            FuseChecks.peak(request, fuse),
-            wire.carriesLoad(),
-            wire.carriesFuse(fuse),
-            wire.drop(),
-            wire.endOfLineFault(fuse),
-            wire.withstand(fuse));
+    List<Check> checks = all(request, wire, fuse);
     return new Result(Optional.of(fuse), checks, trace.build());
+  }
+
+  private static List<Check> all(FuseRequest request, FuseChecks wire, Fuse fuse) {
+    List<Check> checks = new ArrayList<>();
+    checks.add(FuseChecks.loading(request, fuse));
+    checks.add(FuseChecks.peak(request, fuse));
+    checks.add(wire.carriesLoad());
+    checks.add(wire.carriesFuse(fuse));
+    wire.carriesFuseInBundle(fuse).ifPresent(checks::add);
+    checks.add(wire.drop());
+    checks.add(wire.endOfLineFault(fuse));
+    checks.add(wire.withstand(fuse));
+    return checks;
   }
 
   /** Allowed fuses in order of choice. */

@@ -30,11 +30,21 @@ public record Described(String words, Condition when) {
 
   /** Describes a region; "no build" and "never" for the empty one. */
   public static Described of(Region region) {
+    return of(region, region.builds().possible(), List.of());
+  }
+
+  /**
+   * Describes a region to somebody who knows that the vehicle is one of a larger region.
+   *
+   * @param care builds in question, the region among them
+   * @param keep traits to speak of rather than others
+   */
+  public static Described of(Region region, Region care, List<String> keep) {
     Builds builds = region.builds();
     if (region.isEmpty()) {
       return new Described("no build", Condition.never());
     }
-    List<Cube> cubes = cover(region);
+    List<Cube> cubes = cover(region, care, keep);
     Expr expr =
         cubes.size() == 1
             ? cubes.get(0).expr()
@@ -50,21 +60,22 @@ public record Described(String words, Condition when) {
     return new Described(words, Condition.of(expr));
   }
 
-  static List<Cube> cover(Region region) {
+  static List<Cube> cover(Region region, Region care, List<String> keep) {
     Builds builds = region.builds();
     Cube all = new Cube(new TreeMap<>());
-    if (builds.possible().within(region)) {
+    Region others = care.minus(region);
+    if (others.isEmpty()) {
       return List.of(all);
     }
-    List<String> traits = new ArrayList<>(region.traits());
+    List<String> traits = region.apartFrom(others, keep).stream().sorted().toList();
     List<Cube> primes =
-        traits.size() <= MOST_TRAITS_SEARCHED ? primes(region, traits) : new ArrayList<>();
+        traits.size() <= MOST_TRAITS_SEARCHED ? primes(region, others, traits) : new ArrayList<>();
     Region open = region;
     for (Cube prime : primes) {
       open = open.minus(prime.region(builds));
     }
     while (!open.isEmpty()) {
-      Cube prime = expand(region, open.sample(), traits);
+      Cube prime = expand(others, open.sample(), traits);
       primes.add(prime);
       open = open.minus(prime.region(builds));
     }
@@ -72,7 +83,7 @@ public record Described(String words, Condition when) {
   }
 
   /** All prime statements of up to three traits, smallest first. */
-  private static List<Cube> primes(Region region, List<String> traits) {
+  private static List<Cube> primes(Region region, Region others, List<String> traits) {
     Builds builds = region.builds();
     List<Cube> found = new ArrayList<>();
     List<Cube> grow = List.of(new Cube(new TreeMap<>()));
@@ -89,9 +100,10 @@ public record Described(String words, Condition when) {
             if (!inside.meets(region)) {
               continue;
             }
-            if (inside.within(region)) {
+            if (!inside.meets(others)) {
               boolean covered =
-                  found.stream().anyMatch(smaller -> inside.within(smaller.region(builds)));
+                  found.stream()
+                      .anyMatch(smaller -> inside.and(region).within(smaller.region(builds)));
               if (!covered) {
                 found.add(candidate);
               }
@@ -107,15 +119,15 @@ public record Described(String words, Condition when) {
     return found;
   }
 
-  // A build of the region, made as general as it can be without leaving the region.
-  private static Cube expand(Region region, Map<String, String> build, List<String> traits) {
+  // A build of the region, made as general as it can be without letting others in.
+  private static Cube expand(Region others, Map<String, String> build, List<String> traits) {
     Cube cube = new Cube(new TreeMap<>());
     for (String trait : traits) {
       cube = cube.with(trait, List.of(String.valueOf(build.get(trait))));
     }
     for (String trait : traits) {
       Cube wider = cube.without(trait);
-      if (wider.region(region.builds()).within(region)) {
+      if (!wider.region(others.builds()).meets(others)) {
         cube = wider;
       }
     }

@@ -88,21 +88,37 @@ public final class Region {
    * without letting other builds in.
    */
   public SortedSet<String> traits() {
+    return new TreeSet<>(apartFrom(builds.possible().minus(this), List.of()));
+  }
+
+  /**
+   * Few traits that tell the builds here from the others: no trait of the list can be left out.
+   *
+   * @param others builds to be told apart; must not meet this region
+   * @param keep traits to prefer
+   */
+  public List<String> apartFrom(Region others, List<String> keep) {
     SortedSet<String> found = new TreeSet<>();
-    for (Variable variable : bdd.support()) {
-      builds.owner(variable).ifPresent(found::add);
+    for (BDD one : List.of(bdd, others.bdd)) {
+      for (Variable variable : one.support()) {
+        builds.owner(variable).ifPresent(found::add);
+      }
     }
-    // The rules of the vehicle bring their own traits in; drop what the region does not need.
-    for (String trait : List.copyOf(found)) {
+    // The rules of the vehicle bring their own traits in; drop what is not needed, wanted ones
+    // last.
+    List<String> order = new ArrayList<>(found);
+    order.removeAll(keep);
+    order.addAll(keep);
+    for (String trait : order) {
       List<String> hidden = new ArrayList<>(builds.traits().keySet());
       SortedSet<String> rest = new TreeSet<>(found);
       rest.remove(trait);
       hidden.removeAll(rest);
-      if (blurred(hidden).equals(this)) {
+      if (!blurred(hidden).meets(others)) {
         found.remove(trait);
       }
     }
-    return found;
+    return builds.traits().keySet().stream().filter(found::contains).toList();
   }
 
   /** One build of the region, trait to value; traits in document order. */

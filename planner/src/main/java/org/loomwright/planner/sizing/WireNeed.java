@@ -5,6 +5,7 @@ import org.loomwright.physics.protection.Fuse;
 /**
  * What a wire has to bear.
  *
+ * @param ground whether it is a ground; its fuse is then that of the feed it returns
  * @param load what it carries
  * @param fuse fuse that protects it, or that protects the feed whose fault current it returns
  * @param lengthMm its length
@@ -16,6 +17,7 @@ import org.loomwright.physics.protection.Fuse;
  * @param supplyV nominal supply
  */
 public record WireNeed(
+    boolean ground,
     Load load,
     Fuse fuse,
     double lengthMm,

@@ -8,7 +8,9 @@ import java.util.function.Predicate;
 import org.loomwright.model.parts.Parts;
 import org.loomwright.model.parts.Wire;
 import org.loomwright.model.rules.Rules;
+import org.loomwright.physics.Check;
 import org.loomwright.physics.SumException;
+import org.loomwright.physics.Trace;
 import org.loomwright.physics.Verdict;
 import org.loomwright.physics.protection.LoadingLimit;
 import org.loomwright.physics.sizing.FuseChoice;
@@ -57,18 +59,30 @@ public final class WireSizer {
     }
     try {
       return dropV(wire, need) <= need.dropV() + 1e-9
-          && protection(wire, need).checks().stream()
-              .filter(check -> !check.name().equals("voltage drop"))
-              .allMatch(check -> check.verdict() != Verdict.FAILS);
+          && protection(wire, need).stream().allMatch(check -> check.verdict() != Verdict.FAILS);
     } catch (SumException outsideTheSums) {
       // A wire the sums can't judge is never chosen.
       return false;
     }
   }
 
-  /** The protection checks of a wire behind its fuse. */
-  public FuseChoice.Result protection(Wire wire, WireNeed need) {
-    return FuseChoice.check(request(wire, need), need.fuse());
+  /**
+   * The protection checks of a wire behind its fuse. The drop is left out: feed and ground have
+   * budgets of their own. For a ground, loading and peak are left out too: they concern the fuse,
+   * and are shown with the feeds behind it.
+   */
+  public List<Check> protection(Wire wire, WireNeed need) {
+    return FuseChoice.check(request(wire, need), need.fuse()).checks().stream()
+        .filter(check -> !check.name().equals("voltage drop"))
+        .filter(
+            check ->
+                !need.ground() || !(check.name().equals("loading") || check.name().equals("peak")))
+        .toList();
+  }
+
+  /** How the figures of {@link #protection} were reached. */
+  public Trace protectionTrace(Wire wire, WireNeed need) {
+    return FuseChoice.check(request(wire, need), need.fuse()).trace();
   }
 
   /** Drop of the whole result, volt and trace, with the conductor at its rated temperature. */

@@ -1,0 +1,42 @@
+package org.loomwright.cli;
+
+import java.io.PrintWriter;
+import java.util.List;
+
+/**
+ * Runs the usual commands once, so that Java can write an archive of the classes they need. The
+ * launcher starts this after a build; whether the commands end well does not matter here.
+ */
+public final class Rehearsal {
+
+  private Rehearsal() {}
+
+  /**
+   * Runs them all.
+   *
+   * @param args one word: the folder for the pack of the demo
+   */
+  public static void main(String[] args) {
+    List<List<String>> commands =
+        List.of(
+            List.of("--help"),
+            List.of("sum", "--help"),
+            sum("ampacity --wire 14AWG --insulation-rating 105C --ambient 60C"),
+            sum(
+                "gauge --current 9A --length 4m --supply 12V --max-drop 3% --ambient 40C"
+                    + " --insulation-rating 105C --json"),
+            sum("withstand --wire 2.5mm2 --insulation XLPE --time 1s"),
+            sum(
+                "fuse --continuous 9A --peak 9A --peak-time 1s --wire 2.5mm2 --length 4m"
+                    + " --ambient 40C --supply 12V --json"),
+            sum("drop --wire 2.5mm2 --length 4m --current 9A --supply 12V --temperature wrong"),
+            List.of("demo", "--no-serve", "--out", args[0]));
+    try (PrintWriter nobody = new PrintWriter(PrintWriter.nullWriter())) {
+      commands.forEach(words -> Main.run(nobody, nobody, words.toArray(String[]::new)));
+    }
+  }
+
+  private static List<String> sum(String words) {
+    return List.of(("sum " + words).split(" ", -1));
+  }
+}

@@ -1,0 +1,71 @@
+package org.loomwright.cli.plan;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.loomwright.model.kit.KitOrder;
+import org.loomwright.model.workspace.Read;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** {@code loomwright demo}: plans the demo kits and writes their packs. */
+@Command(name = "demo", description = "Plan the demo kits and write their packs.")
+public final class DemoCommand implements Callable<Integer> {
+  /** The kit whose pack goes straight into the folder. */
+  private static final String MAIN_KIT = "crew-comfort";
+
+  @SuppressWarnings("UnusedVariable") // Read by the library.
+  @Option(
+      names = {"-h", "--help"},
+      usageHelp = true,
+      description = "Show this help and exit.")
+  private boolean help;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      defaultValue = "out",
+      description = "Write the packs into this folder (default: ${DEFAULT-VALUE}).")
+  private Path out;
+
+  @Option(names = "--no-serve", description = "Write the packs only; open no pages.")
+  private boolean noServe;
+
+  @Spec private CommandSpec spec;
+
+  @Override
+  public Integer call() {
+    PrintWriter results = spec.commandLine().getOut();
+    DemoFiles files = DemoFiles.find();
+    Read read = files.read();
+    KitOrder main = Orders.of(read, files.where(), Optional.of(MAIN_KIT)).get(0);
+    List<KitOrder> all = Orders.of(read, files.where(), Optional.empty());
+    PackFolder folder = PackFolder.of(out);
+
+    List<Planned> done = new ArrayList<>();
+    done.add(Planned.of(main, Optional.of(folder), spec.commandLine().getErr()));
+    results.println("The documents of the demo are in " + files.where() + ".");
+    results.println();
+    results.print(done.get(0).summary());
+    for (KitOrder order : all) {
+      String id = order.kit().id();
+      if (!id.equals(MAIN_KIT)) {
+        results.flush();
+        Planned other = Planned.of(order, Optional.of(folder.sub(id)), spec.commandLine().getErr());
+        done.add(other);
+        results.println();
+        results.print(other.brief());
+      }
+    }
+    if (!noServe) {
+      results.println();
+      results.println("This version has no pages yet, so there is nothing more to open.");
+    }
+    return Planned.exitCode(done);
+  }
+}

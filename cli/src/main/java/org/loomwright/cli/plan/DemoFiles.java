@@ -1,0 +1,77 @@
+package org.loomwright.cli.plan;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.loomwright.cli.shell.WrongInput;
+import org.loomwright.model.workspace.NamedText;
+import org.loomwright.model.workspace.Read;
+import org.loomwright.model.workspace.WorkspaceReader;
+
+/** The documents of the demo: the project's folder where there is one, else those in the jar. */
+final class DemoFiles {
+  /** Files of the demo, as they are packed into the jar. */
+  static final List<String> NAMES =
+      List.of(
+          "crew-comfort.kit.json",
+          "heater.equipment.json",
+          "parts.parts.json",
+          "rules.rules.json",
+          "side-steps.equipment.json",
+          "trailer-socket.equipment.json",
+          "trailer.kit.json",
+          "van.vehicle.json");
+
+  /** Set by the launcher: the project's folder. */
+  private static final String HOME = "loomwright.home";
+
+  private final Optional<Path> folder;
+
+  private DemoFiles(Optional<Path> folder) {
+    this.folder = folder;
+  }
+
+  /** The demo of the project the program was started from, else the one it was built with. */
+  static DemoFiles find() {
+    return in(Optional.ofNullable(System.getProperty(HOME)).map(Path::of));
+  }
+
+  /** The demo of a project, else the one inside the program. */
+  static DemoFiles in(Optional<Path> project) {
+    return new DemoFiles(project.map(home -> home.resolve("demo")).filter(Files::isDirectory));
+  }
+
+  /** Where the documents are, in words. */
+  String where() {
+    return folder.map(Path::toString).orElse("the demo inside the program");
+  }
+
+  /** Reads them. */
+  Read read() {
+    return folder
+        .map(WorkspaceReader::read)
+        .orElseGet(
+            () -> {
+              List<NamedText> texts = new ArrayList<>();
+              NAMES.forEach(name -> texts.add(new NamedText(name, packed(name))));
+              return WorkspaceReader.read(texts);
+            });
+  }
+
+  private static String packed(String name) {
+    try (InputStream stream = DemoFiles.class.getResourceAsStream("demo/" + name)) {
+      if (stream == null) {
+        throw new WrongInput("The program is not complete: it lacks the demo's " + name + ".");
+      }
+      return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException failure) {
+      throw new WrongInput(
+          "The demo's " + name + " can't be read from the program: " + failure.getMessage() + ".");
+    }
+  }
+}

@@ -1,0 +1,82 @@
+package org.loomwright.cli.plan.summary;
+
+import org.loomwright.model.design.Landing;
+import org.loomwright.model.design.Lead;
+import org.loomwright.model.design.LeadEnd;
+import org.loomwright.model.equipment.Plug;
+import org.loomwright.papers.words.Names;
+
+/** Names short enough for a screen; the pack has them in full. */
+final class Short {
+  private static final int LONGEST_SOURCE = 60;
+
+  private final Names names;
+
+  Short(Names names) {
+    this.names = names;
+  }
+
+  /** The name of the pin a need belongs to. */
+  String need(String needId) {
+    String[] parts = needId.split("/", -1);
+    if (parts.length != 3) {
+      return needId;
+    }
+    return names.order().equipment().stream()
+        .filter(it -> it.id().equals(parts[0]))
+        .flatMap(it -> it.plugs().stream())
+        .filter(plug -> plug.id().equals(parts[1]))
+        .map(Plug::pins)
+        .flatMap(pins -> pins.stream())
+        .filter(pin -> pin.cavity().equals(parts[2]))
+        .map(pin -> pin.name())
+        .findFirst()
+        .orElse(needId);
+  }
+
+  /** The start of a lead's label, where that tells it apart. */
+  static String label(Lead lead) {
+    return lead.label().startsWith(lead.id() + " ") ? lead.id() : lead.label();
+  }
+
+  /** Size and colour of a lead's wire, the size as the parts list has it. */
+  String wire(Lead lead) {
+    return names
+            .order()
+            .parts()
+            .wire(lead.wire())
+            .map(it -> it.size().text())
+            .orElse(lead.wire())
+            .replace(' ', '\u00A0')
+        + " "
+        + lead.colour().text();
+  }
+
+  /** Where an end lands as it is made. */
+  String end(LeadEnd end) {
+    Landing landing = end.asMade();
+    if (landing instanceof Landing.InCavity it) {
+      return bare(names.owner(it.connector())) + " cavity\u00A0" + it.cavity();
+    }
+    if (landing instanceof Landing.InHousing it) {
+      return "housing " + it.housing() + " cavity\u00A0" + it.cavity();
+    }
+    if (landing instanceof Landing.InSlot it) {
+      return bare(names.owner(it.block())) + " slot\u00A0" + it.slot();
+    }
+    if (landing instanceof Landing.IntoCircuit) {
+      return names.landing(landing) + ", " + bare(names.place(end.place()));
+    }
+    return bare(names.landing(landing));
+  }
+
+  /** A source; of a long one its first statement. */
+  static String source(String source) {
+    int end = source.indexOf(';');
+    return source.length() <= LONGEST_SOURCE || end < 0 ? source : source.substring(0, end) + "; …";
+  }
+
+  private static String bare(String name) {
+    return name.startsWith("the ") ? name.substring(4) : name;
+  }
+}

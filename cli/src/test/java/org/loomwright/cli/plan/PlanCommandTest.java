@@ -1,0 +1,173 @@
+package org.loomwright.cli.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.loomwright.cli.Run;
+import tools.jackson.databind.DeserializationFeature;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+class PlanCommandTest {
+  private static final JsonMapper STRICT =
+      JsonMapper.builder().enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS).build();
+  private static final List<String> PACK =
+      List.of("pack.pdf", "leads.csv", "cut-list.xlsx", "parts.xlsx", "result.json");
+
+  @TempDir private Path temp;
+  private DemoCopy demo;
+
+  @BeforeEach
+  void copy() throws IOException {
+    demo = DemoCopy.in(temp.resolve("shop"));
+  }
+
+  @Test
+  void oneKitIsSummedUp() {
+    Run run = plan("--kit", "crew-comfort");
+    assertThat(run.exitCode()).as(run.out() + run.err()).isZero();
+    assertThat(run.err()).isEmpty();
+    assertThat(run.out())
+        .startsWith("Rear-cabin heater and powered side steps for the panel van\n")
+        .contains(
+            "Kit crew-comfort, revision A, for the Ostveld Packer",
+            " possible builds, 8 traits, ",
+            "CAN BE RELEASED",
+            "heater and blower supply",
+            "\n  A1  ",
+            "Part numbers\n",
+            "→ floor connector cavity 1; ",
+            " changeable in ",
+            " parked in ",
+            " hold, ",
+            ", 0 fail\n",
+            "Proof: proven for ")
+        .doesNotContain("trailer", "The pack is in", "Not served");
+    assertThat(run.out().lines().count()).isLessThanOrEqualTo(70);
+    assertThat(run.out().lines())
+        .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(100));
+  }
+
+  @Test
+  void jsonIsOneObjectAndNothingElse() {
+    Run run = plan("--kit", "crew-comfort", "--json");
+    assertThat(run.exitCode()).isZero();
+    assertThat(run.err()).isEmpty();
+    JsonNode plan = STRICT.readTree(run.out());
+    assertThat(plan.at("/kit/id").asString()).isEqualTo("crew-comfort");
+    assertThat(plan.get("releasable").asBoolean()).isTrue();
+    assertThat(plan.at("/builds/possible").asInt()).isGreaterThanOrEqualTo(60);
+    assertThat(plan.get("cases").size()).isGreaterThanOrEqualTo(4);
+    assertThat(plan.at("/design/leads").size()).isPositive();
+    assertThat(plan.at("/proof/proven").asBoolean()).isTrue();
+  }
+
+  @Test
+  void severalKitsAreAllPlanned() {
+    Run text = plan();
+    assertThat(text.exitCode()).as(text.out() + text.err()).isZero();
+    assertThat(text.out())
+        .startsWith("The folder holds 2 kits and each is planned: crew-comfort, trailer.")
+        .contains("\nKit crew-comfort, ", "\nKit trailer, ");
+
+    Run json = plan("--json");
+    assertThat(json.exitCode()).isZero();
+    JsonNode plans = STRICT.readTree(json.out()).get("plans");
+    assertThat(plans.size()).isEqualTo(2);
+    assertThat(plans.get(1).at("/kit/id").asString()).isEqualTo("trailer");
+    assertThat(plans.get(0))
+        .isEqualTo(STRICT.readTree(plan("--kit", "crew-comfort", "--json").out()));
+  }
+
+  @Test
+  void thePackIsWrittenAndASecondRunGivesTheSameBytes() throws IOException {
+    Path out = temp.resolve("new folder").resolve("pack");
+    Run first = plan("--kit", "crew-comfort", "--out", out.toString());
+    assertThat(first.exitCode()).as(first.out() + first.err()).isZero();
+    assertThat(first.out())
+        .endsWith(
+            "\nThe pack is in "
+                + out
+                + ": pack.pdf, leads.csv, cut-list.xlsx, parts.xlsx, result.json\n");
+    List<byte[]> before = contents(out);
+    assertThat(before).allSatisfy(bytes -> assertThat(bytes).isNotEmpty());
+
+    Path foreign = Files.writeString(out.resolve("notes.txt"), "ours");
+    Run second = plan("--kit", "crew-comfort", "--out", out.toString());
+    assertThat(second.out()).isEqualTo(first.out());
+    List<byte[]> after = contents(out);
+    for (int i = 0; i < PACK.size(); i++) {
+      assertThat(after.get(i)).as(PACK.get(i)).isEqualTo(before.get(i));
+    }
+    assertThat(foreign).hasContent("ours");
+  }
+
+  @Test
+  void packsOfSeveralKitsGoIntoFoldersOfTheirOwnAlsoWithinTheWorkspace() {
+    Path out = demo.folder().resolve("packs");
+    for (int run = 0; run < 2; run++) {
+      assertThat(plan("--json", "--out", out.toString()).exitCode()).isZero();
+    }
+    for (String kit : List.of("crew-comfort", "trailer")) {
+      assertThat(PACK).allSatisfy(name -> assertThat(out.resolve(kit).resolve(name)).exists());
+    }
+  }
+
+  /** The pack of one kit lies where the reader looks for documents. */
+  @Test
+  void aPackWithinTheWorkspaceDoesNotDisturbTheNextRun() {
+    Path out = demo.folder().resolve("pack");
+    for (int run = 0; run < 2; run++) {
+      Run done = plan("--kit", "crew-comfort", "--out", out.toString());
+      assertThat(done.exitCode()).as(done.err()).isZero();
+    }
+  }
+
+  @Test
+  void aPlaceWhereNothingCanBeWrittenIsSaidBeforePlanning() throws IOException {
+    Path file = Files.writeString(temp.resolve("taken"), "ours");
+    for (Path out : List.of(file, file.resolve("below"))) {
+      Run run = plan("--out", out.toString());
+      assertThat(run.exitCode()).isEqualTo(3);
+      assertThat(run.out()).isEmpty();
+      assertThat(run.err())
+          .isEqualTo(
+              "--out: the pack can't be written to "
+                  + out
+                  + ": "
+                  + file
+                  + " is a file. Name a folder in which files can be made.\n");
+    }
+    assertThat(file).hasContent("ours");
+  }
+
+  @Test
+  void aFolderInPlaceOfAFileOfThePackIsSaid() throws IOException {
+    Path out = Files.createDirectories(temp.resolve("out"));
+    Files.createDirectories(out.resolve("pack.pdf"));
+    Run run = plan("--kit", "trailer", "--out", out.toString());
+    assertThat(run.exitCode()).isEqualTo(3);
+    assertThat(run.err()).startsWith("--out: ").contains("pack.pdf").doesNotContain("Exception");
+  }
+
+  private Run plan(String... options) {
+    List<String> words = new ArrayList<>(List.of("plan", demo.folder().toString()));
+    words.addAll(List.of(options));
+    return Run.of(words);
+  }
+
+  private static List<byte[]> contents(Path out) throws IOException {
+    List<byte[]> contents = new ArrayList<>();
+    for (String name : PACK) {
+      contents.add(Files.readAllBytes(out.resolve(name)));
+    }
+    return contents;
+  }
+}

@@ -1,0 +1,5 @@
+/** Classes that break a rule of the house on purpose. */
+@NullMarked
+package org.loomwright.planner.planted;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,242 @@
+package org.loomwright.drawing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.loomwright.model.parts.Cavity;
+import org.loomwright.model.parts.Housing;
+import org.loomwright.model.vehicle.Side;
+import org.loomwright.model.vehicle.View;
+
+/**
+ * Finds a cavity from words as a person does: looks at the face, counts, points. Slow, and shares
+ * nothing with the code that makes the words.
+ */
+final class PositionReader {
+  record Point(String number, double x, double y, double across, double down) {}
+
+  private static final Pattern COUNTED =
+      Pattern.compile("(\\w+)(?: row| column| ring)? from the (\\w+)");
+  private static final List<String> ORDINALS =
+      List.of(
+          "first",
+          "second",
+          "third",
+          "fourth",
+          "fifth",
+          "sixth",
+          "seventh",
+          "eighth",
+          "ninth",
+          "tenth",
+          "eleventh",
+          "twelfth");
+
+  private PositionReader() {}
+
+  /** Turns the face by matrices about its middle, quarter by quarter. */
+  static List<Point> look(Housing housing, View view) {
+    double halfX = housing.width().mm() / 2;
+    double halfY = housing.height().mm() / 2;
+    int quarters = view.latch().ordinal();
+    List<Point> points = new ArrayList<>();
+    for (Cavity cavity : housing.cavities()) {
+      double x = cavity.x().mm() - halfX;
+      double y = cavity.y().mm() - halfY;
+      if (view.side() == Side.MATING_SIDE) {
+        x = -x;
+      }
+      double across = cavity.width().mm();
+      double down = cavity.height().mm();
+      for (int i = 0; i < quarters; i++) {
+        double turned = -y;
+        y = x;
+        x = turned;
+        double swap = across;
+        across = down;
+        down = swap;
+      }
+      points.add(new Point(cavity.number(), x, y, across, down));
+    }
+    return points;
+  }
+
+  /** Numbers of all cavities the words could mean. */
+  static List<String> find(String words, List<Point> points) {
+    if (words.startsWith("cavity number ")) {
+      return List.of(words.replace("cavity number ", "").split(",", 2)[0]);
+    }
+    if (words.equals("the only cavity")) {
+      return points.stream().map(Point::number).toList();
+    }
+    if (words.equals("in the middle")) {
+      return points.stream()
+          .filter(it -> Math.hypot(it.x(), it.y()) < 0.4 * Math.min(it.across(), it.down()))
+          .map(Point::number)
+          .toList();
+    }
+    if (words.endsWith(" corner")) {
+      String[] corner = words.split(" ");
+      List<Point> row = pick(corner[0], level(points, Point::y, Point::down));
+      List<Point> column = pick(corner[1], level(points, Point::x, Point::across));
+      return row.stream().filter(column::contains).map(Point::number).toList();
+    }
+    String[] parts = words.split(", ");
+    if (words.contains("o'clock")) {
+      return clock(words, parts, points);
+    }
+    if (parts[0].endsWith("column") || parts[0].contains(" column ")) {
+      List<List<Point>> columns = level(points, Point::x, Point::across);
+      List<Point> column = pick(parts[0].replace(" column", ""), columns);
+      return inLine(parts[1], sorted(column, Point::y));
+    }
+    if (parts[0].endsWith("row") || parts[0].contains(" row ")) {
+      List<List<Point>> rows = level(points, Point::y, Point::down);
+      List<Point> row = pick(parts[0].replace(" row", ""), rows);
+      return inLine(parts[1], sorted(row, Point::x));
+    }
+    boolean upright = words.contains("top") || words.contains("bottom");
+    boolean sideways = words.contains("left") || words.contains("right");
+    List<List<Point>> rows = level(points, Point::y, Point::down);
+    List<List<Point>> columns = level(points, Point::x, Point::across);
+    if (columns.size() == 1 && !sideways) {
+      return inLine(words, sorted(points, Point::y));
+    }
+    if (rows.size() == 1 && !upright) {
+      return inLine(words, sorted(points, Point::x));
+    }
+    return List.of();
+  }
+
+  private static List<String> clock(String words, String[] parts, List<Point> points) {
+    List<Point> around =
+        points.stream()
+            .filter(it -> Math.hypot(it.x(), it.y()) >= 0.4 * Math.min(it.across(), it.down()))
+            .toList();
+    List<List<Point>> rings =
+        level(around, it -> Math.hypot(it.x(), it.y()), it -> Math.min(it.across(), it.down()));
+    String last = parts[parts.length - 1];
+    List<Point> ring =
+        last.contains("ring")
+            ? pick(
+                last.replace(" ring", "").replace("inner", "top").replace("outer", "bottom"),
+                rings,
+                "middle",
+                "outside")
+            : rings.size() == 1 ? rings.get(0) : List.of();
+    if (words.contains("clockwise")) {
+      List<Point> round = sorted(ring, it -> degrees(it) > 359.5 ? degrees(it) - 360 : degrees(it));
+      return List.of(round.get(ordinal(words.split(" ")[0])).number());
+    }
+    Matcher between = Pattern.compile("between (\\d+) and \\d+ o'clock").matcher(words);
+    Matcher at = Pattern.compile("at (\\d+) o'clock").matcher(words);
+    double hour;
+    if (between.find()) {
+      hour = Integer.parseInt(between.group(1)) + 0.5;
+    } else if (at.find()) {
+      hour = Integer.parseInt(at.group(1));
+    } else {
+      return List.of();
+    }
+    return ring.stream()
+        .filter(
+            it -> {
+              double off = Math.abs(degrees(it) - hour * 30 % 360);
+              return Math.min(off, 360 - off) <= 7.5001;
+            })
+        .map(Point::number)
+        .toList();
+  }
+
+  private static double degrees(Point point) {
+    double degrees = Math.toDegrees(Math.atan2(point.x(), -point.y()));
+    return (degrees + 360) % 360;
+  }
+
+  private static List<String> inLine(String words, List<Point> line) {
+    if (words.equals("the only one in it")) {
+      return line.stream().map(Point::number).toList();
+    }
+    return pick(words, line.stream().map(List::of).toList()).stream().map(Point::number).toList();
+  }
+
+  private static List<Point> pick(String words, List<List<Point>> bands) {
+    return pick(words, bands, "top", "bottom");
+  }
+
+  private static List<Point> pick(String words, List<List<Point>> bands, String start, String end) {
+    switch (words) {
+      case "top", "left", "leftmost" -> {
+        return bands.get(0);
+      }
+      case "bottom", "right", "rightmost" -> {
+        return bands.get(bands.size() - 1);
+      }
+      case "middle" -> {
+        return bands.size() % 2 == 1 ? bands.get(bands.size() / 2) : List.of();
+      }
+      default -> {
+        Matcher counted = COUNTED.matcher(words);
+        if (!counted.matches()) {
+          return List.of();
+        }
+        int place = ordinal(counted.group(1));
+        String from = counted.group(2);
+        boolean forward = from.equals(start) || from.equals("left");
+        boolean backward = from.equals(end) || from.equals("right");
+        if (forward == backward) {
+          return List.of();
+        }
+        return forward ? bands.get(place) : bands.get(bands.size() - 1 - place);
+      }
+    }
+  }
+
+  private static int ordinal(String word) {
+    int known = ORDINALS.indexOf(word);
+    return known >= 0 ? known : Integer.parseInt(word.replaceAll("\\D", "")) - 1;
+  }
+
+  private static List<Point> sorted(List<Point> points, ToDoubleFunction<Point> by) {
+    return points.stream().sorted(Comparator.comparingDouble(by)).toList();
+  }
+
+  /** Sets of points that are level, by joining pair after pair until nothing changes. */
+  private static List<List<Point>> level(
+      List<Point> points, ToDoubleFunction<Point> at, ToDoubleFunction<Point> size) {
+    List<List<Point>> sets = new ArrayList<>();
+    points.forEach(point -> sets.add(new ArrayList<>(List.of(point))));
+    boolean changed = true;
+    while (changed) {
+      changed = false;
+      for (int i = 0; i < sets.size() && !changed; i++) {
+        for (int k = i + 1; k < sets.size() && !changed; k++) {
+          if (touch(sets.get(i), sets.get(k), at, size)) {
+            sets.get(i).addAll(sets.remove(k));
+            changed = true;
+          }
+        }
+      }
+    }
+    sets.sort(Comparator.comparingDouble(set -> set.stream().mapToDouble(at).average().orElse(0)));
+    return sets;
+  }
+
+  private static boolean touch(
+      List<Point> one,
+      List<Point> other,
+      ToDoubleFunction<Point> at,
+      ToDoubleFunction<Point> size) {
+    return one.stream()
+        .anyMatch(
+            a ->
+                other.stream()
+                    .anyMatch(
+                        b ->
+                            Math.abs(at.applyAsDouble(a) - at.applyAsDouble(b))
+                                < 0.45 * Math.min(size.applyAsDouble(a), size.applyAsDouble(b))));
+  }
+}

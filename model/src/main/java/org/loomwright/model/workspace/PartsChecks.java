@@ -1,0 +1,121 @@
+package org.loomwright.model.workspace;
+
+import java.util.HashMap;
+import java.util.Map;
+import org.loomwright.model.parts.Cavity;
+import org.loomwright.model.parts.Covering;
+import org.loomwright.model.parts.Fuse;
+import org.loomwright.model.parts.Housing;
+import org.loomwright.model.parts.Parts;
+import org.loomwright.model.parts.Ring;
+import org.loomwright.model.parts.Seal;
+import org.loomwright.model.parts.Splice;
+import org.loomwright.model.parts.Sundry;
+import org.loomwright.model.parts.SundryUse;
+import org.loomwright.model.parts.Terminal;
+import org.loomwright.model.parts.Wire;
+import org.loomwright.model.quantity.Length;
+
+/** Checks a parts list. A part number names one part of a list, whatever its sort. */
+final class PartsChecks {
+  private final Scope scope;
+  private final Parts list;
+  private final PartNames parts;
+
+  private PartsChecks(Scope scope, Parts list, PartNames parts) {
+    this.scope = scope;
+    this.list = list;
+    this.parts = parts;
+  }
+
+  static void check(Scope scope, Parts list, PartNames parts) {
+    new PartsChecks(scope, list, parts).checkAll();
+  }
+
+  private void checkAll() {
+    Map<String, String> seen = new HashMap<>();
+    scope.unique(list.wires(), "id", Wire::id, seen);
+    scope.unique(list.housings(), "id", Housing::id, seen);
+    scope.unique(list.terminals(), "id", Terminal::id, seen);
+    scope.unique(list.seals(), "id", Seal::id, seen);
+    scope.unique(list.rings(), "id", Ring::id, seen);
+    scope.unique(list.splices(), "id", Splice::id, seen);
+    scope.unique(list.fuses(), "id", Fuse::id, seen);
+    scope.unique(list.coverings(), "id", Covering::id, seen);
+    scope.unique(list.sundries(), "id", Sundry::id, seen);
+    for (Wire it : list.wires()) {
+      positive(it, "diameter", it.diameter());
+      positive(it, "spool", it.spool());
+      if (scope.sound(it) && it.colours().isEmpty()) {
+        scope.problem(it, "colours", "", "a wire needs at least one colour it can be bought in");
+      }
+    }
+    list.housings().forEach(this::housing);
+    for (Terminal it : list.terminals()) {
+      scope.ordered(it, "wireLeast", it.wireLeast(), "wireMost", it.wireMost());
+      scope.ordered(
+          it, "insulationLeast", it.insulationLeast(), "insulationMost", it.insulationMost());
+      positive(it, "strip", it.strip());
+      scope.aboveZero(it, "currentLimit", it.currentLimit().amperes(), it.currentLimit().text());
+      it.seal().ifPresent(seal -> scope.reference(it, "seal", parts.names(), Sort.SEAL, seal));
+    }
+    for (Seal it : list.seals()) {
+      scope.ordered(
+          it, "insulationLeast", it.insulationLeast(), "insulationMost", it.insulationMost());
+    }
+    for (Ring it : list.rings()) {
+      scope.ordered(it, "wireLeast", it.wireLeast(), "wireMost", it.wireMost());
+      positive(it, "strip", it.strip());
+    }
+    for (Splice it : list.splices()) {
+      scope.ordered(it, "areaLeast", it.areaLeast(), "areaMost", it.areaMost());
+      positive(it, "strip", it.strip());
+    }
+    for (Fuse it : list.fuses()) {
+      scope.aboveZero(it, "rating", it.rating().amperes(), it.rating().text());
+    }
+    for (Covering it : list.coverings()) {
+      positive(it, "bundleMost", it.bundleMost());
+    }
+  }
+
+  private void housing(Housing it) {
+    positive(it, "width", it.width());
+    positive(it, "height", it.height());
+    scope.unique(it.cavities(), "number", Cavity::number);
+    for (Cavity cavity : it.cavities()) {
+      positive(cavity, "width", cavity.width());
+      positive(cavity, "height", cavity.height());
+      scope.references(cavity, "terminals", parts.names(), Sort.TERMINAL, cavity.terminals());
+      cavity.plug().ifPresent(plug -> cavityPlug(cavity, plug));
+      if (scope.sound(it) && it.sealed() && cavity.plug().isEmpty()) {
+        scope.problem(
+            cavity,
+            "plug",
+            "",
+            "a cavity of a sealed housing needs the plug that seals it when empty");
+      }
+    }
+  }
+
+  private void cavityPlug(Cavity cavity, String plug) {
+    scope.reference(cavity, "plug", parts.names(), Sort.SUNDRY, plug);
+    list.sundries().stream()
+        .filter(it -> it.id().equals(plug) && scope.sound(it) && it.use() != SundryUse.CAVITY_PLUG)
+        .findFirst()
+        .ifPresent(
+            it ->
+                scope.problem(
+                    cavity,
+                    "plug",
+                    plug,
+                    "'"
+                        + plug
+                        + "' is not used as a cavity plug; its use is "
+                        + it.use().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-')));
+  }
+
+  private void positive(Object owner, String key, Length length) {
+    scope.aboveZero(owner, key, length.mm(), length.text());
+  }
+}

@@ -1,0 +1,55 @@
+package org.loomwright.papers;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.loomwright.model.design.Plan;
+import org.loomwright.model.kit.KitOrder;
+import org.loomwright.papers.page.Fonts;
+import org.loomwright.papers.page.OutlineLettering;
+import org.loomwright.papers.page.PdfFile;
+import org.loomwright.papers.section.Pack;
+import org.loomwright.papers.section.PackDocument;
+import org.loomwright.papers.words.Names;
+
+/** Writes the pack of a kit: what is needed to make, price, fit and judge it. */
+public final class PackWriter {
+  private PackWriter() {}
+
+  /**
+   * Writes {@code pack.pdf}, {@code leads.csv}, {@code cut-list.xlsx}, {@code parts.xlsx} and
+   * {@code result.json}. Files of these names are replaced; nothing else is touched. All are made
+   * before the first is written, so a pack is never half of one plan and half of another.
+   *
+   * @param order the kit with its documents
+   * @param plan its plan
+   * @param outDir folder, made if it is not there
+   * @return the files, in the order named
+   * @throws IOException when a file can't be written
+   */
+  public static List<Path> write(KitOrder order, Plan plan, Path outDir) throws IOException {
+    Names names = new Names(order, plan);
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    files.put("pack.pdf", pdf(names));
+    files.put("leads.csv", LeadsCsv.of(names).getBytes(StandardCharsets.UTF_8));
+    files.put("cut-list.xlsx", CutListBook.of(names));
+    files.put("parts.xlsx", PartsBook.of(names));
+    files.put("result.json", PlanJson.text(plan).getBytes(StandardCharsets.UTF_8));
+    Files.createDirectories(outDir);
+    List<Path> written = new ArrayList<>();
+    for (Map.Entry<String, byte[]> file : files.entrySet()) {
+      written.add(Files.write(outDir.resolve(file.getKey()), file.getValue()));
+    }
+    return List.copyOf(written);
+  }
+
+  private static byte[] pdf(Names names) throws IOException {
+    Fonts fonts = Fonts.load();
+    return PdfFile.of(PackDocument.of(new Pack(names, new OutlineLettering(fonts))), fonts);
+  }
+}

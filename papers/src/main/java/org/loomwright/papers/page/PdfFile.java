@@ -1,0 +1,60 @@
+package org.loomwright.papers.page;
+
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
+import com.openhtmltopdf.util.XRLog;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.Calendar;
+import java.util.GregorianCalendar;
+import java.util.TimeZone;
+import org.apache.pdfbox.pdmodel.PDDocument;
+
+/** Turns markup into a PDF file. Same markup, same bytes. */
+public final class PdfFile {
+  private static final long DOCUMENT_ID = 1L;
+
+  private PdfFile() {}
+
+  /**
+   * Sets the pages.
+   *
+   * @param markup a whole document as XHTML
+   * @param fonts fonts named in its styles
+   * @return the bytes of the file
+   * @throws IOException when a font or the markup can't be used
+   */
+  public static byte[] of(String markup, Fonts fonts) throws IOException {
+    XRLog.setLoggingEnabled(false);
+    CarriedFonts.use(fonts);
+    PdfRendererBuilder builder = new PdfRendererBuilder();
+    builder.withHtmlContent(markup, "");
+    builder.useFastMode();
+    builder.useSVGDrawer(new BatikSVGDrawer());
+    builder.withProducer("Loomwright");
+    for (Fonts.Face face : fonts.faces()) {
+      builder.useFont(
+          face::open,
+          face.family(),
+          face.bold() ? 700 : 400,
+          face.italic() ? FontStyle.ITALIC : FontStyle.NORMAL,
+          true);
+    }
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
+      renderer.layout();
+      renderer.createPDFWithoutClosing();
+      PDDocument document = renderer.getPdfDocument();
+      // Fixed, so that a pack made again from the same plan is the same file.
+      Calendar fixed = new GregorianCalendar(TimeZone.getTimeZone("UTC"));
+      fixed.setTimeInMillis(0);
+      document.setDocumentId(DOCUMENT_ID);
+      document.getDocumentInformation().setCreationDate(fixed);
+      document.getDocumentInformation().setModificationDate(fixed);
+      document.save(bytes);
+    }
+    return bytes.toByteArray();
+  }
+}

@@ -1,0 +1,84 @@
+package org.loomwright.papers.section;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.loomwright.papers.page.Column;
+import org.loomwright.papers.page.Html;
+import org.loomwright.papers.words.BenchEnd;
+import org.loomwright.papers.words.CutLine;
+import org.loomwright.papers.words.CutList;
+import org.loomwright.papers.words.Figures;
+
+/** The cut list. */
+final class CutSection implements Section {
+  @Override
+  public String id() {
+    return "cut";
+  }
+
+  @Override
+  public String title() {
+    return "Cut list";
+  }
+
+  @Override
+  public Layout layout() {
+    return Layout.WIDE;
+  }
+
+  @Override
+  public void write(Pack pack, Html html) {
+    html.line(
+        "p",
+        "",
+        "In bench order: by wire and colour, longest first. Cut lengths are rounded up to "
+            + pack.order().rules().cutRounding().value().text()
+            + " and may be off by "
+            + pack.order().rules().cutTolerance().value().text()
+            + ". Print the mark near both ends before the terminals go on.");
+    html.table(
+        List.of(
+            Column.key("Label", 7),
+            Column.text("Wire", 12),
+            Column.text("Colour", 8),
+            Column.number("Cut mm", 6),
+            Column.number("Strip A mm", 6),
+            Column.text("End A", 20),
+            Column.number("Strip B mm", 6),
+            Column.text("End B", 20),
+            Column.text("Mark", 6),
+            Column.text("In kit", 6),
+            Column.text("Done", 3)),
+        CutList.of(pack.names()).stream().map(CutSection::row).toList());
+  }
+
+  private static List<String> row(CutLine it) {
+    return List.of(
+        it.lead().label(),
+        it.wireName(),
+        it.lead().colour().text() + "\n" + it.lead().colour().code(),
+        Figures.mm(it.lead().cutMm()),
+        strip(it.a()),
+        end(it.a()),
+        strip(it.b()),
+        end(it.b()),
+        it.lead().label(),
+        String.join("\n", it.numbers()),
+        "\u2610");
+  }
+
+  private static String strip(BenchEnd end) {
+    return end.stripMm().map(Figures::fineMm).orElse("none");
+  }
+
+  private static String end(BenchEnd end) {
+    return java.util.stream.Stream.of(
+            end.name().equals(end.part()) ? end.part() : end.name() + " (" + end.part() + ")",
+            end.tool().map(it -> "tool " + it).orElse(""),
+            end.crimpHeightMm().map(it -> "crimp height " + Figures.fineMm(it) + " mm").orElse(""),
+            end.seal().map(it -> "seal " + it).orElse(""),
+            "to " + end.goesTo())
+        .filter(words -> !words.isEmpty())
+        .collect(Collectors.joining("\n"));
+  }
+}

@@ -1,0 +1,190 @@
+package org.loomwright.papers.section;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.loomwright.model.design.Design;
+import org.loomwright.model.design.Lead;
+import org.loomwright.papers.page.Column;
+import org.loomwright.papers.page.Html;
+import org.loomwright.papers.words.Figures;
+import org.loomwright.papers.words.Names;
+
+/** Leads, joints, housings and fuses. */
+final class LeadsSection implements Section {
+  @Override
+  public String id() {
+    return "leads";
+  }
+
+  @Override
+  public String title() {
+    return "Leads";
+  }
+
+  @Override
+  public Layout layout() {
+    return Layout.WIDE;
+  }
+
+  @Override
+  public void write(Pack pack, Html html) {
+    Design design = pack.plan().design();
+    html.table(
+        List.of(
+            Column.key("Label", 6.5),
+            Column.text("For", 11),
+            Column.text("From (end A)", 15),
+            Column.text("To (end B)", 15),
+            Column.text("Wire", 9.5),
+            Column.text("Colour", 7.5),
+            Column.number("Area mm²", 5),
+            Column.number("Length mm", 6.5),
+            Column.number("Load A", 5),
+            Column.number("Fuse A", 6),
+            Column.text("Otherwise than made", 13)),
+        design.leads().stream().map(it -> lead(pack, it)).toList());
+    html.line(
+        "p",
+        "note",
+        "Length is the finished length with slack; the path may be off by the tolerance given with"
+            + " the runs below.");
+    runs(pack, html);
+    joints(pack, html);
+    housings(pack, html);
+    fuses(pack, html);
+  }
+
+  private static List<String> lead(Pack pack, Lead it) {
+    Names names = pack.names();
+    return List.of(
+        it.label(),
+        it.what(),
+        names.end(it.a()),
+        names.end(it.b()),
+        names.part(it.wire()),
+        it.colour().text() + "\n" + it.colour().code(),
+        Figures.area(it.areaMm2()),
+        Figures.mm(it.lengthMm()),
+        Figures.amps(it.currentA()),
+        it.fuseA() == 0 ? "ground" : Figures.amps(it.fuseA()),
+        Stream.of(names.otherwise("A", it.a()), names.otherwise("B", it.b()))
+            .filter(words -> !words.isEmpty())
+            .collect(Collectors.joining("\n")));
+  }
+
+  private static void runs(Pack pack, Html html) {
+    html.line("h2", "", "Where they are laid");
+    html.table(
+        List.of(
+            Column.key("Label", 10),
+            Column.text("Along", 62),
+            Column.number("Path mm", 9),
+            Column.number("Off by at most mm", 10),
+            Column.number("Likely mm", 9)),
+        pack.plan().design().leads().stream()
+            .map(
+                it ->
+                    List.of(
+                        it.label(),
+                        it.runs().stream()
+                            .map(run -> run(pack, run))
+                            .collect(Collectors.joining("; ")),
+                        Figures.mm(it.pathMm()),
+                        Figures.mm(it.toleranceWorstMm()),
+                        Figures.mm(it.toleranceRssMm())))
+            .toList());
+  }
+
+  private static String run(Pack pack, String id) {
+    return pack.order().vehicle().runs().stream()
+        .filter(it -> it.id().equals(id))
+        .findFirst()
+        .map(
+            it ->
+                it.follows()
+                    + (it.passes().isEmpty() ? "" : ", through " + String.join(", ", it.passes())))
+        .orElse(id);
+  }
+
+  private static void joints(Pack pack, Html html) {
+    if (pack.plan().design().joints().isEmpty()) {
+      return;
+    }
+    html.open("div", "keep").line("h2", "", "Joints made on the bench");
+    html.table(
+        List.of(
+            Column.key("Joint", 10),
+            Column.text("Place", 30),
+            Column.text("Splice", 35),
+            Column.text("Leads", 25)),
+        pack.plan().design().joints().stream()
+            .map(
+                it ->
+                    List.of(
+                        it.id(),
+                        pack.names().place(it.place()),
+                        pack.names().part(it.splice()) + " (" + it.splice() + ")",
+                        labels(pack, it.leads())))
+            .toList());
+    html.close("div");
+  }
+
+  private static void housings(Pack pack, Html html) {
+    if (pack.plan().design().housings().isEmpty()) {
+      return;
+    }
+    html.open("div", "keep").line("h2", "", "Housings the kit brings");
+    html.table(
+        List.of(
+            Column.key("Housing", 8),
+            Column.text("Part", 26),
+            Column.text("Place", 20),
+            Column.text("Mates with", 22),
+            Column.text("Filled cavities", 12),
+            Column.text("Plugged cavities", 12)),
+        pack.plan().design().housings().stream()
+            .map(
+                it ->
+                    List.of(
+                        it.id(),
+                        pack.names().part(it.part()) + " (" + it.part() + ")",
+                        pack.names().place(it.place()),
+                        it.matesWith(),
+                        String.join(", ", it.used()),
+                        it.plugged().isEmpty() ? "none" : String.join(", ", it.plugged())))
+            .toList());
+    html.close("div");
+  }
+
+  private static void fuses(Pack pack, Html html) {
+    if (pack.plan().design().fuses().isEmpty()) {
+      return;
+    }
+    html.open("div", "keep").line("h2", "", "Fuses");
+    html.table(
+        List.of(
+            Column.key("Slot", 10),
+            Column.text("Block", 28),
+            Column.number("Rating A", 8),
+            Column.text("Fuse", 24),
+            Column.text("Protects", 16),
+            Column.text("Fitted in", 14)),
+        pack.plan().design().fuses().stream()
+            .map(
+                it ->
+                    List.of(
+                        it.slot(),
+                        pack.names().owner(it.block()),
+                        Figures.amps(it.ratingA()),
+                        pack.names().part(it.part()) + " (" + it.part() + ")",
+                        labels(pack, it.leads()),
+                        Names.cases(it.cases())))
+            .toList());
+    html.close("div");
+  }
+
+  private static String labels(Pack pack, List<String> leads) {
+    return leads.stream().map(pack.names()::label).collect(Collectors.joining(", "));
+  }
+}

@@ -1,0 +1,185 @@
+package org.loomwright.papers.section;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.loomwright.drawing.CavityMark;
+import org.loomwright.drawing.Face;
+import org.loomwright.drawing.FaceWords;
+import org.loomwright.model.design.Answer;
+import org.loomwright.model.design.Ask;
+import org.loomwright.model.design.Shown;
+import org.loomwright.model.design.Step;
+import org.loomwright.model.design.StepKind;
+import org.loomwright.model.parts.Housing;
+import org.loomwright.model.vehicle.TellHow;
+import org.loomwright.model.vehicle.Undo;
+import org.loomwright.papers.page.Html;
+import org.loomwright.papers.words.Figures;
+import org.loomwright.papers.words.Forks;
+
+/**
+ * One step of the guide on paper.
+ *
+ * @param pack pack
+ * @param forks where steps lead
+ */
+record StepPage(Pack pack, Forks forks) {
+  private static final double FACE_WIDTH_MM = 58;
+  private static final double FACE_HEIGHT_MM = 52;
+
+  void write(Step step, boolean namePlace, Html html) {
+    html.open("table", "step", "step-" + step.number())
+        .open("tr", "")
+        .line("td", "nr", Integer.toString(step.number()))
+        .open("td", "box-col");
+    if (step.kind() != StepKind.CAUTION && step.ask().isEmpty()) {
+      html.tickBox();
+    }
+    html.close("td").open("td", "");
+    forks.reachedFrom(step).ifPresent(it -> html.line("p", "came", it));
+    if (step.kind() == StepKind.CAUTION) {
+      html.open("div", "caution");
+    }
+    html.line("p", "title", step.title());
+    if (!step.text().isEmpty() && !step.text().equals(step.title())) {
+      html.line("p", "", step.text());
+    }
+    if (!step.why().isEmpty()) {
+      html.line("p", "why", step.why());
+    }
+    if (step.kind() == StepKind.CAUTION) {
+      html.close("div");
+    }
+    undo(step, html);
+    form(step, html);
+    boolean decided = step.ask().map(ask -> answers(step, ask, html)).orElse(false);
+    if (!decided) {
+      forks.onward(step).forEach(it -> html.line("p", "go", it));
+    }
+    if (forks.isEnd(step)) {
+      html.line("p", "end", "The work ends here.");
+    }
+    meta(step, namePlace, html);
+    html.close("td");
+    step.shown().ifPresent(it -> face(it, html));
+    html.close("tr").close("table");
+  }
+
+  private static void undo(Step step, Html html) {
+    if (step.undo() == Undo.SPECIAL_TOOL) {
+      html.line("p", "undo", "Comes out again with a special tool only. Be sure before you do it.");
+    } else if (step.undo() == Undo.NOT_AT_ALL) {
+      html.line("p", "undo", "This can't be taken back. Be sure before you do it.");
+    }
+  }
+
+  private static void form(Step step, Html html) {
+    if (step.kind() == StepKind.MEASURE
+        || step.ask().map(ask -> ask.how().isReading()).orElse(false)) {
+      html.open("p", "form").blank("Measured", 32).blank("By", 18).close("p");
+    }
+  }
+
+  /** Answers with what is seen then; true when they say where to go on. */
+  private boolean answers(Step step, Ask ask, Html html) {
+    Map<String, Integer> targets = forks.byAnswer(step, ask);
+    boolean fork = targets.values().stream().anyMatch(to -> to != step.number() + 1);
+    html.open("table", "answers");
+    for (Answer answer : ask.answers()) {
+      html.open("tr", "")
+          .open("td", "mark")
+          .tickBox()
+          .close("td")
+          .line("td", "what", answer.words())
+          .line("td", "", answer.expect());
+      Integer to = targets.get(answer.value());
+      html.line(
+              "td",
+              "to",
+              to == null || !fork
+                  ? ""
+                  : to == step.number() + 1
+                      ? "go on with step\u00A0" + to
+                      : "go to step\u00A0" + to)
+          .close("tr");
+    }
+    html.close("table");
+    return !targets.isEmpty();
+  }
+
+  private void meta(Step step, boolean namePlace, Html html) {
+    List<String> facts = new ArrayList<>();
+    if ((namePlace || forks.reachedFrom(step).isPresent()) && !step.place().isEmpty()) {
+      facts.add("At: " + pack.names().place(step.place()));
+    }
+    if (!step.openings().isEmpty()) {
+      facts.add("Open: " + GuideSection.openings(pack, step.openings()));
+    }
+    step.live().ifPresent(live -> facts.add(live ? "Power: on" : "Power: battery isolated"));
+    step.ask().ifPresent(ask -> facts.add(how(ask.how())));
+    if (!step.tools().isEmpty()) {
+      facts.add("Tools: " + String.join(", ", step.tools()));
+    }
+    if (step.minutes() > 0) {
+      facts.add(Figures.minutes(step.minutes()) + " min");
+    }
+    if (!facts.isEmpty()) {
+      html.line("p", "meta", String.join("  ·  ", facts));
+    }
+  }
+
+  private static String how(TellHow how) {
+    return switch (how) {
+      case ASK_OWNER -> "Ask the owner";
+      case LOOK -> "Look";
+      case MEASURE_LIVE -> "Measure with power on";
+      case MEASURE_ISOLATED -> "Measure with the battery isolated";
+    };
+  }
+
+  private void face(Shown shown, Html html) {
+    pack.order()
+        .parts()
+        .housing(shown.housing())
+        .ifPresent(
+            housing -> {
+              List<String> cavities =
+                  shown.cavities().stream().filter(it -> housing.cavity(it).isPresent()).toList();
+              html.open("td", "view")
+                  .picture(
+                      Face.svg(
+                          housing,
+                          shown.view(),
+                          marks(cavities),
+                          FACE_WIDTH_MM,
+                          FACE_HEIGHT_MM,
+                          pack.lettering()))
+                  .line("p", "words", words(housing, shown, cavities))
+                  .close("td");
+            });
+  }
+
+  private static Map<String, CavityMark> marks(List<String> cavities) {
+    Map<String, CavityMark> marks = new LinkedHashMap<>();
+    cavities.forEach(it -> marks.put(it, CavityMark.SOUGHT));
+    return marks;
+  }
+
+  private String words(Housing housing, Shown shown, List<String> cavities) {
+    StringBuilder words = new StringBuilder(Figures.capital(pack.names().owner(shown.owner())));
+    words.append(", looking at the ").append(FaceWords.view(housing, shown.view())).append('.');
+    boolean slots = pack.order().vehicle().fuseBlock(shown.owner()).isPresent();
+    for (String cavity : cavities) {
+      words
+          .append('\n')
+          .append(slots ? "Slot " : "Cavity ")
+          .append(cavity)
+          .append(": ")
+          .append(FaceWords.position(housing, shown.view(), cavity))
+          .append('.');
+    }
+    return words.toString();
+  }
+}

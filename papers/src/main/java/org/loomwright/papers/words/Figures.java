@@ -1,0 +1,185 @@
+package org.loomwright.papers.words;
+
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.Map;
+
+/** How numbers are written on paper. Every number of the pack goes through here. */
+public final class Figures {
+  /** Keeps the groups of a number together and takes little room. */
+  private static final char GROUP = '\u202F';
+
+  private static final char MINUS = '\u2212';
+  private static final int MOST_DECIMALS = 6;
+
+  /** Decimals by unit; other units get three significant digits. */
+  private static final Map<String, Integer> DECIMALS =
+      Map.of("mm", 0, "A", 1, "V", 2, "°C", 0, "%", 1, "mm²", 2, "min", 0);
+
+  private Figures() {}
+
+  /** A length along a lead in whole mm. */
+  public static String mm(double lengthMm) {
+    return fixed(lengthMm, 0);
+  }
+
+  /** A strip length or crimp height in mm, to a hundredth, without needless zeros. */
+  public static String fineMm(double lengthMm) {
+    return upTo(lengthMm, 2);
+  }
+
+  /** A current in A, one decimal where needed. */
+  public static String amps(double currentA) {
+    return upTo(currentA, 1);
+  }
+
+  /** A conductor area in mm², up to two decimals. */
+  public static String area(double areaMm2) {
+    return upTo(areaMm2, 2);
+  }
+
+  /** An amount of money, two decimals, without currency. */
+  public static String money(BigDecimal amount) {
+    return sign(amount.setScale(2, RoundingMode.HALF_UP).toPlainString());
+  }
+
+  /** An amount of money with its currency. */
+  public static String money(BigDecimal amount, String currency) {
+    return money(amount) + "\u00A0" + currency;
+  }
+
+  /** A time in whole minutes. */
+  public static String minutes(double minutes) {
+    return minutes > 0 && minutes < 1 ? "under 1" : fixed(minutes, 0);
+  }
+
+  /** A quantity of parts, up to two decimals. */
+  public static String quantity(double quantity) {
+    return upTo(quantity, 2);
+  }
+
+  /** A share as whole percent; what is small but not nothing says so. */
+  public static String share(double share) {
+    if (Double.isFinite(share) && share > 0 && share < 0.01) {
+      return "under 1\u00A0%";
+    }
+    return fixed(share * 100, 0) + "\u00A0%";
+  }
+
+  /** A count with its digits in groups of three. */
+  public static String count(BigInteger count) {
+    String digits = count.abs().toString();
+    StringBuilder text = new StringBuilder();
+    for (int i = 0; i < digits.length(); i++) {
+      if (i > 0 && (digits.length() - i) % 3 == 0) {
+        text.append(GROUP);
+      }
+      text.append(digits.charAt(i));
+    }
+    return count.signum() < 0 ? MINUS + text.toString() : text.toString();
+  }
+
+  /** Words as the start of a line: first letter large. */
+  public static String capital(String words) {
+    return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
+  }
+
+  /** A count of builds with the word. */
+  public static String builds(BigInteger count) {
+    return count(count) + (count.equals(BigInteger.ONE) ? " build" : " builds");
+  }
+
+  /** A figure with its unit. */
+  public static String figure(double value, String unit) {
+    return withUnit(number(value, unit), unit);
+  }
+
+  /**
+   * A figure as it stands beside its limit: when both would be printed alike though they differ, it
+   * gets decimals until the difference shows.
+   */
+  public static String figureBeside(double value, double other, String unit) {
+    String text = number(value, unit);
+    if (value == other || !Double.isFinite(value) || !Double.isFinite(other)) {
+      return withUnit(text, unit);
+    }
+    String beside = number(other, unit);
+    for (int decimals = DECIMALS.getOrDefault(unit, 0) + 1;
+        text.equals(beside) && decimals <= MOST_DECIMALS;
+        decimals++) {
+      text = fixed(value, decimals);
+      beside = fixed(other, decimals);
+    }
+    return withUnit(text, unit);
+  }
+
+  /** A margin in whole percent with its sign; a loss that would round to nothing says so. */
+  public static String margin(double margin) {
+    if (!Double.isFinite(margin)) {
+      return fixed(margin, 0);
+    }
+    if (margin < 0 && margin > -0.005) {
+      return "under " + MINUS + "1\u00A0%";
+    }
+    String text = fixed(margin * 100, 0);
+    return (margin > 0 && !text.equals("0") ? "+" : "") + text + "\u00A0%";
+  }
+
+  private static String number(double value, String unit) {
+    Integer decimals = DECIMALS.get(unit);
+    if (decimals != null || !Double.isFinite(value)) {
+      return decimals == null
+          ? fixed(value, 0)
+          : unit.equals("A") ? upTo(value, decimals) : fixed(value, decimals);
+    }
+    if (Math.rint(value) == value && Math.abs(value) < 1e9) {
+      return fixed(value, 0);
+    }
+    BigDecimal rounded = new BigDecimal(value).round(new MathContext(3));
+    if (rounded.signum() != 0 && Math.abs(value) < 1e-4) {
+      return scientific(rounded);
+    }
+    return sign(
+        (rounded.scale() < 0 ? rounded.setScale(0, RoundingMode.UNNECESSARY) : rounded)
+            .stripTrailingZeros()
+            .toPlainString());
+  }
+
+  private static String scientific(BigDecimal value) {
+    int exponent = value.precision() - value.scale() - 1;
+    return sign(value.movePointLeft(exponent).stripTrailingZeros().toPlainString())
+        + "\u00A0×\u00A010^"
+        + exponent;
+  }
+
+  private static String withUnit(String number, String unit) {
+    return unit.isEmpty() ? number : number + "\u00A0" + unit;
+  }
+
+  private static String upTo(double value, int decimals) {
+    if (!Double.isFinite(value)) {
+      return fixed(value, decimals);
+    }
+    BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
+    return rounded.signum() == 0 ? "0" : sign(rounded.stripTrailingZeros().toPlainString());
+  }
+
+  private static String fixed(double value, int decimals) {
+    if (Double.isNaN(value)) {
+      return "not known";
+    }
+    if (Double.isInfinite(value)) {
+      return value > 0 ? "no limit" : "no lower limit";
+    }
+    BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
+    return rounded.signum() == 0
+        ? BigDecimal.ZERO.setScale(decimals).toPlainString()
+        : sign(rounded.toPlainString());
+  }
+
+  private static String sign(String plain) {
+    return plain.startsWith("-") ? MINUS + plain.substring(1) : plain;
+  }
+}

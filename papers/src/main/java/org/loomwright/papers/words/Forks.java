@@ -1,0 +1,100 @@
+package org.loomwright.papers.words;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.loomwright.model.design.Answer;
+import org.loomwright.model.design.Ask;
+import org.loomwright.model.design.Edge;
+import org.loomwright.model.design.Guide;
+import org.loomwright.model.design.Step;
+
+/**
+ * Where the reader goes on after a step and where they came from, in words.
+ *
+ * @param guide the guide
+ */
+public record Forks(Guide guide) {
+
+  /**
+   * Lines that say where to go on; empty when the next number follows or the guide ends here.
+   *
+   * @param step step
+   */
+  public List<String> onward(Step step) {
+    List<Edge> edges = guide.from(step.id());
+    if (edges.size() == 1) {
+      int to = number(edges.get(0).to());
+      return to == step.number() + 1 ? List.of() : List.of("Go to step " + to + ".");
+    }
+    return edges.stream()
+        .map(edge -> "If " + condition(edge) + ": go to step " + number(edge.to()) + ".")
+        .toList();
+  }
+
+  /**
+   * Where each answer of a question leads, by answer value. Empty when the answer alone does not
+   * decide; then {@link #onward} says it.
+   */
+  public Map<String, Integer> byAnswer(Step step, Ask ask) {
+    List<Edge> edges = guide.from(step.id());
+    Map<String, Integer> targets = new LinkedHashMap<>();
+    for (Answer answer : ask.answers()) {
+      List<Edge> taken =
+          edges.stream()
+              .filter(edge -> Set.of(ask.trait()).containsAll(edge.when().traits()))
+              .filter(edge -> edge.when().holds(Map.of(ask.trait(), answer.value())))
+              .toList();
+      boolean other =
+          edges.stream().anyMatch(edge -> !Set.of(ask.trait()).containsAll(edge.when().traits()));
+      if (taken.size() != 1 || other) {
+        return Map.of();
+      }
+      targets.put(answer.value(), number(taken.get(0).to()));
+    }
+    return targets;
+  }
+
+  /** Where a step is reached from when that is not only the step printed before it. */
+  public Optional<String> reachedFrom(Step step) {
+    List<Edge> into = guide.edges().stream().filter(it -> it.to().equals(step.id())).toList();
+    List<Integer> numbers = into.stream().map(it -> number(it.from())).distinct().sorted().toList();
+    if (numbers.isEmpty() || numbers.equals(List.of(step.number() - 1))) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        "Reached from "
+            + (numbers.size() == 1 ? "step " : "steps ")
+            + list(numbers.stream().map(it -> Integer.toString(it)).toList())
+            + ".");
+  }
+
+  /** True when the guide ends with this step. */
+  public boolean isEnd(Step step) {
+    return guide.from(step.id()).isEmpty();
+  }
+
+  private int number(String stepId) {
+    return guide
+        .step(stepId)
+        .map(Step::number)
+        .orElseThrow(() -> new IllegalArgumentException("the guide has no step '" + stepId + "'"));
+  }
+
+  private static String condition(Edge edge) {
+    return edge.words().isEmpty() ? "none of the others holds" : edge.words();
+  }
+
+  private static String list(List<String> items) {
+    List<String> all = new ArrayList<>(items);
+    if (all.size() == 1) {
+      return all.get(0);
+    }
+    String last = all.remove(all.size() - 1);
+    return all.stream().collect(Collectors.joining(", ")) + " and " + last;
+  }
+}

@@ -1,0 +1,58 @@
+package org.loomwright.papers.words;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.loomwright.model.design.Act;
+import org.loomwright.model.design.Guide;
+import org.loomwright.model.design.Step;
+import org.loomwright.model.design.StepKind;
+
+/** The parts a guide falls into, in the order of the work. */
+public enum Phase {
+  READ("Read first"),
+  READY("Get ready"),
+  FIND_OUT("Find out what this vehicle has"),
+  ISOLATE("Isolate the battery"),
+  FIT("Fit the kit with the battery isolated"),
+  CONNECT("Connect the battery and prove the work");
+
+  private final String words;
+
+  Phase(String words) {
+    this.words = words;
+  }
+
+  /** The heading. */
+  public String words() {
+    return words;
+  }
+
+  /** The phase of each step, by step id, in printed order. */
+  public static Map<String, Phase> of(Guide guide) {
+    Map<String, Phase> phases = new LinkedHashMap<>();
+    boolean isolated = false;
+    boolean worked = false;
+    for (Step step : guide.steps()) {
+      Phase phase;
+      if (step.act().filter(it -> it instanceof Act.Isolate).isPresent()) {
+        isolated = true;
+        phase = ISOLATE;
+      } else if (step.act().filter(it -> it instanceof Act.Reconnect).isPresent()) {
+        isolated = false;
+        worked = true;
+        phase = CONNECT;
+      } else if (isolated) {
+        phase = FIT;
+      } else if (worked) {
+        phase = CONNECT;
+      } else {
+        phase =
+            step.kind() == StepKind.CAUTION
+                ? READ
+                : step.kind() == StepKind.PREPARE ? READY : FIND_OUT;
+      }
+      phases.put(step.id(), phase);
+    }
+    return phases;
+  }
+}

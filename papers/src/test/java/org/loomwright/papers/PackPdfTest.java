@@ -1,0 +1,182 @@
+package org.loomwright.papers;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+import org.loomwright.model.design.Case;
+import org.loomwright.model.design.Check;
+import org.loomwright.model.design.Lead;
+import org.loomwright.model.design.Plan;
+import org.loomwright.model.design.Step;
+import org.loomwright.papers.section.Pack;
+import org.loomwright.papers.section.Section;
+import org.loomwright.papers.words.Forks;
+
+/** Reads the printed pack back with a reader of its own and compares it with the plan. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class PackPdfTest {
+  private final Plan plan = SamplePlan.troubled();
+  private final List<String> pages = new ArrayList<>();
+  private final List<PDFont> fonts = new ArrayList<>();
+  private String all = "";
+
+  /** Words in the order in which they were set, so that the lines of a cell stay together. */
+  private String cells = "";
+
+  @BeforeAll
+  void read(@TempDir Path folder) throws IOException {
+    Path pdf = PackWriter.write(SamplePlan.order(), plan, folder).get(0);
+    try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+      PDFTextStripper stripper = new PDFTextStripper();
+      stripper.setSortByPosition(true);
+      for (int page = 1; page <= document.getNumberOfPages(); page++) {
+        stripper.setStartPage(page);
+        stripper.setEndPage(page);
+        pages.add(plain(stripper.getText(document)));
+      }
+      cells = flat(plain(new PDFTextStripper().getText(document)));
+      for (PDPage page : document.getPages()) {
+        for (COSName name : page.getResources().getFontNames()) {
+          fonts.add(page.getResources().getFont(name));
+        }
+      }
+    }
+    all = String.join("\n", pages);
+  }
+
+  @Test
+  void namesKitRevisionAndPageOnEveryPage() {
+    assertThat(pages).hasSizeGreaterThan(10);
+    for (int i = 0; i < pages.size(); i++) {
+      assertThat(pages.get(i))
+          .contains("kit heat-07 · revision C")
+          .contains("page " + (i + 1) + " of " + pages.size())
+          .contains("Osprey 3 panel van, vehicle revision 7");
+    }
+  }
+
+  @Test
+  void holdsItsFonts() {
+    assertThat(fonts).isNotEmpty();
+    assertThat(fonts).allMatch(PDFont::isEmbedded);
+    assertThat(fonts).extracting(PDFont::getName).allMatch(it -> it.contains("DejaVu"));
+  }
+
+  @Test
+  void holdsEverySectionInOrder() {
+    int at = 0;
+    for (Section section : Pack.sections()) {
+      int from = at;
+      int found = -1;
+      for (int page = from; page < pages.size() && found < 0; page++) {
+        if (pages.get(page).contains(section.title())) {
+          found = page;
+        }
+      }
+      assertThat(found).as(section.title()).isGreaterThanOrEqualTo(from);
+      at = found;
+    }
+  }
+
+  @Test
+  void holdsLeadsCasesChecksAndSteps() {
+    for (Lead lead : plan.design().leads()) {
+      assertThat(all).contains(lead.label()).contains(lead.colour().code());
+    }
+    for (Case it : plan.cases()) {
+      assertThat(all).contains(it.id()).contains(it.words());
+    }
+    for (Check check : plan.checks()) {
+      assertThat(all).contains(check.name()).contains(check.subject());
+    }
+    Forks forks = new Forks(plan.guide());
+    for (Step step : plan.guide().steps()) {
+      assertThat(cells)
+          .contains(flat(step.number() + forks.reachedFrom(step).orElse("") + step.title()));
+    }
+  }
+
+  @Test
+  void saysWhyAKitCanNotBeReleased() {
+    assertThat(pages.get(0))
+        .contains("NOT RELEASABLE")
+        .contains("Not served: vehicles with both slots taken (12 builds). No slot with room")
+        .contains("voltage drop on the feed, lead H1: 0.3604 V, at most 0.3600 V allowed")
+        .contains("Not proven: no act that can't be undone precedes its question (step 7).")
+        .contains("2 of 3 obligations shown over 1 152 builds")
+        .contains("conductor temperature, lead H1: 118 °C");
+    assertThat(all).contains("Counterexample: the terminal goes in before");
+  }
+
+  @Test
+  void saysSafetySentenceOnce() {
+    assertThat(cells.split("doesnotreplaceit", -1)).hasSize(2);
+  }
+
+  @Test
+  void leadsOnAtForksAndIsSilentElsewhere() {
+    assertThat(all)
+        .contains("prepared for towing a coupling or a code on the order go on with step 4")
+        .contains("not prepared for towing no coupling, no code go to step 5")
+        .contains("If prepared for towing, rear section fed: go to step 9.")
+        .contains("Go to step 11.")
+        .contains("Reached from steps 8, 9 and 10.")
+        .doesNotContain("Go to step 2.")
+        .contains("This can't be taken back.");
+  }
+
+  @Test
+  void saysWhereCavitiesAreInTheFittersView() {
+    assertThat(cells)
+        .contains(flat("looking at the mating side, latch left. Slot 9: top right corner."))
+        .contains(flat("looking at the wire side, latch down. Cavity 1: bottom right corner."));
+  }
+
+  @Test
+  void givesBenchFacts() {
+    assertThat(all)
+        .contains("crimp height 1.12 mm")
+        .contains("seal S-15")
+        .contains("tool hex die 3")
+        .contains("2605");
+    assertThat(cells)
+        .contains(flat("cut off, then spliced into the factory auxiliary feed"))
+        .contains(flat("park at left B-pillar foot, cap CAP-1"));
+  }
+
+  @Test
+  void keepsForgedAndForeignWords() {
+    assertThat(cells).contains(flat(SamplePlan.FORGED)).contains(flat(SamplePlan.LONG));
+    assertThat(all).contains("S1 <&\"'").contains("mm²").contains("✕").contains("−1 %");
+  }
+
+  /** Ligatures and fixed spaces as they were before typesetting. */
+  private static String plain(String text) {
+    return text.replace("ﬁ", "fi")
+        .replace("ﬂ", "fl")
+        .replace("ﬀ", "ff")
+        .replace("ﬃ", "ffi")
+        .replace("ﬄ", "ffl")
+        .replace('\u00A0', ' ')
+        .replace('\u202F', ' ')
+        .replaceAll(" +", " ");
+  }
+
+  /** Without the line breaks that columns make. */
+  private static String flat(String text) {
+    return text.replaceAll("\\s+", "");
+  }
+}

@@ -1,0 +1,285 @@
+package org.loomwright.planner.guide;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import org.loomwright.model.design.Answer;
+import org.loomwright.model.design.Ask;
+import org.loomwright.model.design.FuseFit;
+import org.loomwright.model.design.Guide;
+import org.loomwright.model.design.Lead;
+import org.loomwright.model.design.StepKind;
+import org.loomwright.model.kit.KitOrder;
+import org.loomwright.model.vehicle.Connector;
+import org.loomwright.model.vehicle.Place;
+import org.loomwright.model.vehicle.Tell;
+import org.loomwright.model.vehicle.Trait;
+import org.loomwright.model.vehicle.Vehicle;
+import org.loomwright.planner.builds.Region;
+import org.loomwright.planner.kit.CaseSet;
+import org.loomwright.planner.kit.Made;
+import org.loomwright.planner.need.Facts;
+import org.loomwright.planner.need.NeedAt;
+import org.loomwright.planner.need.Needs;
+import org.loomwright.planner.ways.Demand;
+import org.loomwright.planner.ways.Reach;
+import org.loomwright.planner.ways.Way;
+
+/**
+ * Writes the guide: cautions and preparation, questions that need power, isolating, questions
+ * behind panels, acts place by place, fuses, closing, power, final measurements. All questions come
+ * before the first act, so no act can come before an answer it relies on; what was opened for a
+ * question stays open for the acts.
+ */
+public final class GuideMaker {
+  /** Id of the step at which the cases are written down. */
+  static final String CASES = "prepare/cases";
+
+  private final KitOrder order;
+  private final Vehicle vehicle;
+  private final Facts facts;
+  private final Made made;
+  private final Names names;
+  private final FixedSteps fixed;
+  private final CaseRegions regions;
+  private final OpeningPlan openings;
+  private final List<Draft> drafts = new ArrayList<>();
+
+  private GuideMaker(KitOrder order, Facts facts, Made made) {
+    this.order = order;
+    this.vehicle = order.vehicle();
+    this.facts = facts;
+    this.made = made;
+    this.names = new Names(order);
+    this.fixed = new FixedSteps(order, names);
+    this.regions = new CaseRegions(facts.builds(), made.sets(), made.design());
+    this.openings = new OpeningPlan(vehicle, facts.builds(), names);
+  }
+
+  /** The guide of a designed kit. */
+  public static Guide of(KitOrder order, Facts facts, Made made) {
+    return new GuideMaker(order, facts, made).make();
+  }
+
+  private Guide make() {
+    Region all = facts.builds().possible();
+    drafts.add(fixed.general(all));
+    drafts.add(fixed.prepare(all));
+    drafts.add(fixed.restVoltage(all));
+    List<Question> questions =
+        new Questions(vehicle, facts.builds(), decisions(), readings()).find();
+    List<List<Draft>> acts = acts();
+    boolean restraint =
+        questions.stream().anyMatch(it -> openings.nearRestraint(it.trait().tell().openings()))
+            || acts.stream()
+                .flatMap(List::stream)
+                .anyMatch(it -> openings.nearRestraint(it.openings()));
+    ask(questions, false);
+    drafts.add(fixed.batteryCaution(all));
+    List<String> battery = Reach.inOrder(vehicle, vehicle.batteryOpenings());
+    drafts.addAll(openings.open(battery, all));
+    drafts.add(fixed.isolate(all, battery));
+    if (restraint) {
+      drafts.add(fixed.restraintCaution(all));
+    }
+    ask(questions, true);
+    drafts.add(cases());
+    for (List<Draft> batch : acts) {
+      drafts.addAll(openings.openAll(batch));
+      drafts.addAll(batch);
+    }
+    drafts.addAll(openings.close(battery));
+    Region served = regions.served();
+    drafts.add(fixed.reconnect(served, battery));
+    drafts.addAll(closeBattery(served));
+    drafts.add(fixed.loadedDrop(served));
+    drafts.add(fixed.function(served));
+    return new GraphMaker(made.sets(), regions, CASES).make(drafts);
+  }
+
+  // What has to be known before the acts: the case in each component, and which plugs are there.
+  private List<Region> decisions() {
+    List<Region> decisions = new ArrayList<>(regions.all());
+    decisions.add(regions.served());
+    acts().stream().flatMap(List::stream).forEach(act -> decisions.add(act.on()));
+    return decisions;
+  }
+
+  // An act that can't be undone easily must rest on a reading where a reading is possible.
+  private Map<String, Region> readings() {
+    Map<String, Region> readings = new TreeMap<>();
+    for (CaseSet set : made.sets()) {
+      for (CaseSet.Member member : set.members()) {
+        for (Way way : member.ways().values()) {
+          if (!way.undo().isHard()) {
+            continue;
+          }
+          for (Demand demand : way.demands()) {
+            for (String id : demand.holds().traits()) {
+              Trait trait = facts.builds().traits().get(id);
+              if (trait != null && trait.tell().how().isReading()) {
+                readings.merge(id, member.region().and(regions.served()), Region::or);
+              }
+            }
+          }
+        }
+      }
+    }
+    return readings;
+  }
+
+  private void ask(List<Question> questions, boolean isolated) {
+    for (Question question : questions) {
+      Tell tell = question.trait().tell();
+      if (Phase.of(tell) == Phase.ISOLATED != isolated) {
+        continue;
+      }
+      List<String> needed = Reach.inOrder(vehicle, tell.openings());
+      drafts.addAll(openings.open(needed, question.on()));
+      Draft draft =
+          new Draft("ask/" + question.trait().id(), StepKind.ASK, tell.place(), question.on())
+              .say(title(question.trait()), tell.question())
+              .behind(needed)
+              .asks(
+                  new Ask(
+                      question.trait().id(),
+                      tell.how(),
+                      question.trait().values().stream()
+                          .map(
+                              value ->
+                                  new Answer(
+                                      value.id(),
+                                      value.words(),
+                                      tell.expect().getOrDefault(value.id(), "")))
+                          .toList()))
+              .tools(tell.tools())
+              .takes(tell.effort().seconds() / 60);
+      if (tell.how().isReading()) {
+        draft.live(Phase.of(tell) == Phase.LIVE);
+      }
+      drafts.add(draft);
+    }
+  }
+
+  private String title(Trait trait) {
+    Tell tell = trait.tell();
+    return switch (tell.how()) {
+      case ASK_OWNER -> "Ask the owner: " + trait.name();
+      case LOOK -> "Look: " + trait.name();
+      case MEASURE_LIVE -> "Measure with power on: " + trait.name();
+      case MEASURE_ISOLATED -> "Measure with power off: " + trait.name();
+    };
+  }
+
+  // From here on forks speak of cases, which are shorter to say than the answers behind them.
+  private Draft cases() {
+    StringBuilder text = new StringBuilder("Write down the case of each letter. ");
+    for (CaseSet set : made.sets()) {
+      for (CaseSet.Member member : set.members()) {
+        text.append(member.id())
+            .append(set.members().size() == 1 ? ": " : " if ")
+            .append(member.info().words())
+            .append(". ");
+      }
+    }
+    return new Draft(CASES, StepKind.PREPARE, vehicle.battery(), regions.served())
+        .say("Note the cases of this vehicle", text.toString().strip())
+        .takes(1);
+  }
+
+  // Acts in batches that are worked off without going elsewhere.
+  private List<List<Draft>> acts() {
+    LeadSteps steps = new LeadSteps(order, facts, regions, names);
+    List<List<Draft>> acts = new ArrayList<>();
+    List<Draft> lays = new ArrayList<>();
+    acts.add(lays);
+    Map<Integer, List<Draft>> byPlace = new TreeMap<>();
+    for (Lead lead : made.design().leads()) {
+      lays.add(steps.lay(lead));
+      byPlace
+          .computeIfAbsent(rank(lead.a().place()), r -> new ArrayList<>())
+          .addAll(steps.end(lead, true));
+      byPlace
+          .computeIfAbsent(rank(lead.b().place()), r -> new ArrayList<>())
+          .addAll(steps.end(lead, false));
+    }
+    acts.addAll(byPlace.values());
+    List<Draft> fuses = new ArrayList<>();
+    acts.add(fuses);
+    for (FuseFit fuse : made.design().fuses()) {
+      List<String> reach =
+          vehicle.fuseBlock(fuse.block()).map(it -> it.openings()).orElse(List.of());
+      Region on = regions.of(fuse.cases());
+      fuses.add(fixed.shortTest(fuse, on, Reach.inOrder(vehicle, reach)));
+      fuses.add(fixed.fitFuse(fuse, on, Reach.inOrder(vehicle, reach), needs(fuse)));
+    }
+    plugs().forEach(plug -> acts.add(List.of(plug)));
+    return acts;
+  }
+
+  private List<String> needs(FuseFit fuse) {
+    Set<String> needs = new LinkedHashSet<>();
+    for (Lead lead : made.design().leads()) {
+      if (fuse.leads().contains(lead.id())) {
+        needs.addAll(lead.needs());
+      }
+    }
+    return List.copyOf(needs);
+  }
+
+  private List<Draft> plugs() {
+    List<Draft> plugs = new ArrayList<>();
+    Set<String> done = new LinkedHashSet<>();
+    List<NeedAt> needs = Needs.of(order);
+    for (NeedAt need : needs) {
+      String plug = need.equipment().id() + "/" + need.plug().id();
+      if (!done.add(plug)) {
+        continue;
+      }
+      List<String> own =
+          needs.stream().map(NeedAt::id).filter(id -> id.startsWith(plug + "/")).toList();
+      List<String> reach =
+          need.mount()
+              .connector()
+              .flatMap(vehicle::connector)
+              .map(Connector::openings)
+              .orElse(List.of());
+      plugs.add(
+          fixed
+              .plugIn(
+                  plug,
+                  need.plug().name() + " of " + need.equipment().name(),
+                  need.place(),
+                  fitted(own),
+                  own)
+              .behind(Reach.inOrder(vehicle, reach)));
+    }
+    return plugs;
+  }
+
+  private List<Draft> closeBattery(Region served) {
+    List<Draft> close = openings.close(List.of());
+    return close.stream().filter(it -> it.on().meets(served)).toList();
+  }
+
+  // Builds on which the plug is new; where all its pins were wired before, it is plugged in
+  // already.
+  private Region fitted(List<String> needs) {
+    Region any = facts.builds().none();
+    for (Lead lead : made.design().leads()) {
+      if (lead.needs().stream().anyMatch(needs::contains)) {
+        any = any.or(regions.using(lead));
+      }
+    }
+    return any;
+  }
+
+  private int rank(String place) {
+    List<String> ids = vehicle.places().stream().map(Place::id).toList();
+    int index = ids.indexOf(place);
+    return index < 0 ? ids.size() : index;
+  }
+}

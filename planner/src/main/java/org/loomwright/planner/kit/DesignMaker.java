@@ -1,0 +1,177 @@
+package org.loomwright.planner.kit;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.loomwright.model.design.Design;
+import org.loomwright.model.design.EndUse;
+import org.loomwright.model.design.FuseFit;
+import org.loomwright.model.design.Joint;
+import org.loomwright.model.design.Landing;
+import org.loomwright.model.design.Lead;
+import org.loomwright.model.design.LeadEnd;
+import org.loomwright.model.design.PartNumber;
+import org.loomwright.model.design.SuppliedHousing;
+import org.loomwright.model.kit.KitOrder;
+import org.loomwright.model.kit.Mount;
+import org.loomwright.model.parts.Cavity;
+import org.loomwright.model.parts.Housing;
+import org.loomwright.planner.choice.Choice;
+import org.loomwright.planner.need.Facts;
+import org.loomwright.planner.need.NeedAt;
+import org.loomwright.planner.route.Routes;
+
+/** From the choice to the kit: cases, leads, joints, housings, fuses, part numbers and checks. */
+public final class DesignMaker {
+  private final KitOrder order;
+  private final Facts facts;
+  private final Routes routes;
+
+  /** Designs on one vehicle. */
+  public DesignMaker(KitOrder order, Facts facts, Routes routes) {
+    this.order = order;
+    this.facts = facts;
+    this.routes = routes;
+  }
+
+  /** Designs the kit of a choice. */
+  public Made make(Choice choice) {
+    List<CaseSet> sets = CaseMaker.of(choice);
+    List<Strand> strands = new ArrayList<>();
+    for (CaseSet set : sets) {
+      strands.addAll(StrandMaker.of(set, routes));
+    }
+    Feeds feeds = new Feeds(order, strands);
+    Ends ends = new Ends(order, facts, sets, strands);
+    List<Sized> sized = new LeadMaker(order, strands, feeds, ends).make();
+    Map<Strand, String> ids = new LinkedHashMap<>();
+    sized.forEach(it -> ids.put(it.strand(), it.lead().id()));
+    List<Lead> leads = sized.stream().map(Sized::lead).toList();
+    List<Joint> joints = joints(leads);
+    List<SuppliedHousing> housings = housings(leads, sets);
+    List<FuseFit> fuses = feeds.fits(ids);
+    PartsOf parts = new PartsOf(order, sets, joints, housings, fuses);
+    List<PartNumber> numbers = new Numbers(order, sets, leads, parts).choose(facts.builds());
+    return new Made(
+        sets,
+        new Design(
+            leads.stream().map(lead -> parkedOnlyWhereSold(lead, numbers)).toList(),
+            joints,
+            housings,
+            fuses,
+            numbers),
+        new CheckMaker(order, sets, sized, feeds).make(fuses));
+  }
+
+  // A case whose part number does not hold a lead has nothing to park.
+  private static Lead parkedOnlyWhereSold(Lead lead, List<PartNumber> numbers) {
+    Set<String> cases = new LinkedHashSet<>();
+    numbers.stream()
+        .filter(number -> number.leads().contains(lead.id()))
+        .forEach(number -> cases.addAll(number.cases()));
+    return new Lead(
+        lead.id(),
+        lead.label(),
+        lead.what(),
+        lead.component(),
+        lead.needs(),
+        lead.wire(),
+        lead.areaMm2(),
+        lead.colour(),
+        only(lead.a(), cases),
+        only(lead.b(), cases),
+        lead.runs(),
+        lead.pathMm(),
+        lead.lengthMm(),
+        lead.cutMm(),
+        lead.toleranceWorstMm(),
+        lead.toleranceRssMm(),
+        lead.currentA(),
+        lead.fuseA());
+  }
+
+  private static LeadEnd only(LeadEnd end, Set<String> cases) {
+    List<EndUse> uses = new ArrayList<>();
+    for (EndUse use : end.uses()) {
+      List<String> kept = use.cases().stream().filter(cases::contains).toList();
+      if (!kept.isEmpty()) {
+        uses.add(new EndUse(use.landing(), kept, use.asMade()));
+      }
+    }
+    return new LeadEnd(end.place(), uses);
+  }
+
+  private static List<Joint> joints(List<Lead> leads) {
+    Map<String, Set<String>> members = new LinkedHashMap<>();
+    Map<String, Landing.InJoint> landings = new LinkedHashMap<>();
+    Map<String, String> places = new LinkedHashMap<>();
+    for (Lead lead : leads) {
+      for (LeadEnd end : List.of(lead.a(), lead.b())) {
+        for (EndUse use : end.uses()) {
+          if (use.landing() instanceof Landing.InJoint in) {
+            members.computeIfAbsent(in.joint(), j -> new LinkedHashSet<>()).add(lead.id());
+            landings.put(in.joint(), in);
+            places.put(in.joint(), end.place());
+          }
+        }
+      }
+    }
+    List<Joint> joints = new ArrayList<>();
+    landings.forEach(
+        (id, landing) ->
+            joints.add(
+                new Joint(
+                    id,
+                    places.getOrDefault(id, ""),
+                    landing.splice(),
+                    List.copyOf(members.getOrDefault(id, Set.of())))));
+    return joints;
+  }
+
+  private List<SuppliedHousing> housings(List<Lead> leads, List<CaseSet> sets) {
+    Map<String, Set<String>> used = new LinkedHashMap<>();
+    for (Lead lead : leads) {
+      for (LeadEnd end : List.of(lead.a(), lead.b())) {
+        for (EndUse use : end.uses()) {
+          if (use.landing() instanceof Landing.InHousing in) {
+            used.computeIfAbsent(in.housing(), h -> new LinkedHashSet<>()).add(in.cavity());
+          }
+        }
+      }
+    }
+    List<SuppliedHousing> housings = new ArrayList<>();
+    for (Mount mount : order.kit().mounts()) {
+      String id = mount.equipment() + "/" + mount.plug();
+      Set<String> cavities = used.get(id);
+      if (cavities == null) {
+        continue;
+      }
+      NeedAt need =
+          sets.stream()
+              .flatMap(set -> set.needs().stream())
+              .filter(it -> it.id().startsWith(id + "/"))
+              .findFirst()
+              .orElseThrow();
+      Housing part = order.parts().housing(need.plug().matesWith()).orElseThrow();
+      List<String> plugged =
+          part.sealed()
+              ? part.cavities().stream()
+                  .map(Cavity::number)
+                  .filter(number -> !cavities.contains(number))
+                  .toList()
+              : List.of();
+      housings.add(
+          new SuppliedHousing(
+              id,
+              part.id(),
+              need.place(),
+              need.plug().name() + " of " + need.equipment().name(),
+              part.cavities().stream().map(Cavity::number).filter(cavities::contains).toList(),
+              plugged));
+    }
+    return housings;
+  }
+}

@@ -1,0 +1,227 @@
+package org.loomwright.planner.kit;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.loomwright.model.design.FuseFit;
+import org.loomwright.model.equipment.Need;
+import org.loomwright.model.equipment.NeedKind;
+import org.loomwright.model.kit.KitOrder;
+import org.loomwright.model.vehicle.Circuit;
+import org.loomwright.model.vehicle.CircuitKind;
+import org.loomwright.model.vehicle.FuseBlock;
+import org.loomwright.model.vehicle.Slot;
+import org.loomwright.physics.protection.Fuse;
+import org.loomwright.physics.protection.FuseFamily;
+import org.loomwright.planner.landing.Touch;
+import org.loomwright.planner.need.NeedAt;
+import org.loomwright.planner.sizing.FuseForms;
+import org.loomwright.planner.sizing.Load;
+import org.loomwright.planner.ways.FaultFuse;
+import org.loomwright.planner.ways.LeadDraft;
+
+/** Which fuse protects which strand, in which case. */
+final class Feeds {
+  private final KitOrder order;
+  private final List<Strand> strands;
+  private final Map<String, SlotFuse> slots = new LinkedHashMap<>();
+
+  /** The fuse of one slot. */
+  record SlotFuse(
+      String block, String slot, org.loomwright.model.parts.Fuse part, FuseFamily family) {
+    Fuse fuse() {
+      return new Fuse(family, part.rating().amperes());
+    }
+  }
+
+  Feeds(KitOrder order, List<Strand> strands) {
+    this.order = order;
+    this.strands = List.copyOf(strands);
+    Map<String, Load> loads = new LinkedHashMap<>();
+    Map<String, Double> most = new LinkedHashMap<>();
+    Map<String, Touch.AtSlot> touches = new LinkedHashMap<>();
+    for (Strand strand : strands) {
+      for (String caseId : strand.cases()) {
+        Optional<LeadDraft> draft = strand.in(caseId);
+        if (draft.isPresent() && draft.get().a() instanceof Touch.AtSlot at) {
+          List<Need> needs = strand.needs(caseId).stream().map(NeedAt::need).toList();
+          loads.merge(at.key(), Load.together(needs), Feeds::worse);
+          most.merge(at.key(), mostA(needs), Math::min);
+          touches.put(at.key(), at);
+        }
+      }
+    }
+    touches.forEach(
+        (key, at) -> {
+          Slot slot =
+              order
+                  .vehicle()
+                  .fuseBlock(at.block())
+                  .flatMap((FuseBlock block) -> block.slot(at.slot()))
+                  .orElseThrow(() -> new IllegalStateException("no " + key));
+          org.loomwright.model.parts.Fuse part =
+              FuseForms.smallest(
+                      order.parts(),
+                      slot.form(),
+                      loads.getOrDefault(key, Load.NONE),
+                      order.rules().fuseLoading().value().fraction(),
+                      Math.min(
+                          slot.maxRating().amperes(),
+                          most.getOrDefault(key, Double.POSITIVE_INFINITY)))
+                  .orElseThrow(() -> new IllegalStateException("no fuse for " + key));
+          slots.put(
+              key,
+              new SlotFuse(
+                  at.block(),
+                  at.slot(),
+                  part,
+                  FuseForms.family(slot.form())
+                      .orElseThrow(() -> new IllegalStateException("no family for " + key))));
+        });
+  }
+
+  /** The fuse before a strand in a case: of its slot, of its trunk, of its host, or of its feed. */
+  Fuse before(Strand strand, String caseId) {
+    LeadDraft draft = strand.in(caseId).orElseThrow();
+    if (strand.kind() == CircuitKind.GROUND) {
+      return returned(strand, caseId);
+    }
+    return behind(draft.a(), caseId, 0)
+        .orElseThrow(() -> new IllegalStateException("no fuse before " + draft.key()));
+  }
+
+  /** The largest fuse before a strand in any case. */
+  Fuse before(Strand strand) {
+    return strand.cases().stream()
+        .map(caseId -> before(strand, caseId))
+        .max(java.util.Comparator.comparingDouble(Fuse::ratingA))
+        .orElseThrow();
+  }
+
+  /** Fuses to fit, in order of block and slot. */
+  List<FuseFit> fits(Map<Strand, String> leadIds) {
+    List<FuseFit> fits = new ArrayList<>();
+    slots.forEach(
+        (key, slot) -> {
+          List<String> leads = new ArrayList<>();
+          List<String> cases = new ArrayList<>();
+          for (Strand strand : strands) {
+            for (String caseId : strand.cases()) {
+              boolean here = strand.in(caseId).filter(it -> it.a().key().equals(key)).isPresent();
+              if (here && !cases.contains(caseId)) {
+                cases.add(caseId);
+              }
+              String id = leadIds.get(strand);
+              if (here && id != null && !leads.contains(id)) {
+                leads.add(id);
+              }
+            }
+          }
+          fits.add(
+              new FuseFit(
+                  slot.block(),
+                  slot.slot(),
+                  slot.part().rating().amperes(),
+                  slot.part().id(),
+                  leads,
+                  cases));
+        });
+    return fits;
+  }
+
+  /** Chain of strands from the source to this one, source first. */
+  List<Strand> chain(Strand strand, String caseId) {
+    List<Strand> chain = new ArrayList<>(List.of(strand));
+    LeadDraft draft = strand.in(caseId).orElseThrow();
+    if (draft.a() instanceof Touch.AtJoint joint) {
+      trunk(joint, caseId).ifPresent(it -> chain.addAll(0, chain(it, caseId)));
+    }
+    return chain;
+  }
+
+  /** All chains from the source to a pin that this strand is part of. */
+  List<List<Strand>> chainsThrough(Strand strand, String caseId) {
+    LeadDraft draft = strand.in(caseId).orElseThrow();
+    if (!(draft.b() instanceof Touch.AtJoint joint)) {
+      return List.of(chain(strand, caseId));
+    }
+    return strands.stream()
+        .filter(it -> it.in(caseId).filter(own -> own.a().key().equals(joint.key())).isPresent())
+        .map(it -> chain(it, caseId))
+        .toList();
+  }
+
+  /** The factory circuit a chain starts at, if it does. */
+  Optional<Circuit> host(Strand strand, String caseId) {
+    LeadDraft first = chain(strand, caseId).get(0).in(caseId).orElseThrow();
+    return first.a() instanceof Touch.AtCircuit at
+        ? order.vehicle().circuit(at.circuit())
+        : Optional.empty();
+  }
+
+  private Optional<Fuse> behind(Touch source, String caseId, int depth) {
+    if (source instanceof Touch.AtSlot at) {
+      return Optional.ofNullable(slots.get(at.key())).map(SlotFuse::fuse);
+    }
+    if (source instanceof Touch.AtCircuit at) {
+      return order
+          .vehicle()
+          .circuit(at.circuit())
+          .flatMap(Circuit::fuse)
+          .map(it -> new Fuse(FuseFamily.REGULAR_BLADE, it.amperes()));
+    }
+    if (source instanceof Touch.AtJoint at && depth < strands.size()) {
+      return trunk(at, caseId)
+          .flatMap(it -> it.in(caseId))
+          .flatMap(it -> behind(it.a(), caseId, depth + 1));
+    }
+    return Optional.empty();
+  }
+
+  private Optional<Strand> trunk(Touch.AtJoint joint, String caseId) {
+    return strands.stream()
+        .filter(
+            it -> it.in(caseId).filter(draft -> draft.b().key().equals(joint.key())).isPresent())
+        .findFirst();
+  }
+
+  // A short in the equipment sends the current of any of its supplies through the ground.
+  private Fuse returned(Strand ground, String caseId) {
+    NeedAt need = ground.needs(caseId).iterator().next();
+    Fuse worst =
+        FaultFuse.of(need, order)
+            .orElseThrow(() -> new IllegalStateException("no fuse for " + need.id()));
+    for (Strand strand : strands) {
+      boolean returns =
+          strand.needs().stream()
+              .anyMatch(
+                  it ->
+                      it.equipment().id().equals(need.equipment().id())
+                          && it.plug().id().equals(need.plug().id())
+                          && it.need().kind() == NeedKind.SUPPLY
+                          && it.currentA() <= need.currentA() + 1e-9);
+      if (returns && strand.kind() != CircuitKind.GROUND) {
+        Fuse own = before(strand);
+        worst = own.ratingA() > worst.ratingA() ? own : worst;
+      }
+    }
+    return worst;
+  }
+
+  private static double mostA(List<Need> needs) {
+    return needs.stream()
+        .flatMap(it -> it.fuseAtMost().stream())
+        .mapToDouble(it -> it.amperes())
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
+  }
+
+  private static Load worse(Load one, Load other) {
+    return new Load(
+        Math.max(one.continuousA(), other.continuousA()),
+        Math.max(one.peakA(), other.peakA()),
+        Math.max(one.peakTimeS(), other.peakTimeS()));
+  }
+}

@@ -1,0 +1,195 @@
+package org.loomwright.planner.kit;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.loomwright.model.colour.Colour;
+import org.loomwright.model.design.Lead;
+import org.loomwright.model.design.LeadEnd;
+import org.loomwright.model.equipment.Need;
+import org.loomwright.model.kit.KitOrder;
+import org.loomwright.model.parts.Wire;
+import org.loomwright.model.rules.Rules;
+import org.loomwright.model.vehicle.Circuit;
+import org.loomwright.model.vehicle.CircuitKind;
+import org.loomwright.model.vehicle.Run;
+import org.loomwright.physics.protection.Fuse;
+import org.loomwright.planner.need.NeedAt;
+import org.loomwright.planner.sizing.Load;
+import org.loomwright.planner.sizing.WireNeed;
+import org.loomwright.planner.sizing.WireSizer;
+
+/** Gives every strand its number, wire, colour, length and ends. */
+final class LeadMaker {
+  private final KitOrder order;
+  private final List<Strand> strands;
+  private final Feeds feeds;
+  private final Bundles bundles;
+  private final Lengths lengths;
+  private final WireSizer sizer;
+  private final Ends ends;
+  private final Colours colours = new Colours();
+
+  LeadMaker(KitOrder order, List<Strand> strands, Feeds feeds, Ends ends) {
+    this.order = order;
+    this.strands = List.copyOf(strands);
+    this.feeds = feeds;
+    this.bundles = new Bundles(strands);
+    this.lengths = new Lengths(order.rules());
+    this.sizer = new WireSizer(order.parts(), order.rules());
+    this.ends = ends;
+  }
+
+  List<Sized> make() {
+    Map<Strand, Wire> wires = new LinkedHashMap<>();
+    Map<Strand, WireNeed> needs = new LinkedHashMap<>();
+    List<Strand> failed = new ArrayList<>();
+    for (Strand strand : strands) {
+      WireNeed need = need(strand);
+      needs.put(strand, need);
+      Optional<Wire> wire =
+          sizer.smallest(need, candidate -> ends.fit(strand, candidate, need.load()));
+      if (wire.isEmpty()) {
+        failed.add(strand);
+        wire =
+            sizer.wires().stream()
+                .filter(candidate -> ends.fit(strand, candidate, need.load()))
+                .max(Comparator.comparingDouble(candidate -> candidate.size().areaMm2()));
+      }
+      wires.put(
+          strand,
+          wire.orElseThrow(
+              () -> new IllegalStateException("no wire fits the ends of " + strand.needs())));
+    }
+    List<Sized> made = new ArrayList<>();
+    for (Strand strand : strands) {
+      Wire wire = wires.get(strand);
+      WireNeed need = needs.get(strand);
+      if (wire != null && need != null) {
+        made.add(
+            new Sized(
+                strand,
+                lead("L" + (made.size() + 1), strand, wire, need, wires),
+                wire,
+                need,
+                !failed.contains(strand)));
+      }
+    }
+    return made;
+  }
+
+  private Lead lead(String id, Strand strand, Wire wire, WireNeed need, Map<Strand, Wire> wires) {
+    Colour colour = colours.next(strand.kind(), wire);
+    LeadEnd a = ends.end(strand, true, wire, need.load(), wires);
+    LeadEnd b = ends.end(strand, false, wire, need.load(), wires);
+    double finishedMm = need.lengthMm();
+    String what = what(strand);
+    return new Lead(
+        id,
+        id + " " + what,
+        what,
+        strand.component(),
+        strand.needs().stream().map(NeedAt::id).toList(),
+        wire.id(),
+        wire.size().areaMm2(),
+        colour,
+        a,
+        b,
+        strand.route().runs().stream().map(Run::id).toList(),
+        strand.route().lengthMm(),
+        finishedMm,
+        lengths.cutMm(finishedMm, ends.stripMm(a.asMade()), ends.stripMm(b.asMade())),
+        strand.route().toleranceWorstMm(),
+        strand.route().toleranceRssMm(),
+        need.load().continuousA(),
+        strand.kind() == CircuitKind.GROUND ? 0 : need.fuse().ratingA());
+  }
+
+  private static String what(Strand strand) {
+    List<NeedAt> needs = strand.needs();
+    NeedAt first = needs.get(0);
+    return needs.size() == 1
+        ? first.topic()
+        : "shared feed of "
+            + String.join(
+                " and ", needs.stream().map(need -> need.plug().name()).distinct().toList());
+  }
+
+  private WireNeed need(Strand strand) {
+    Rules rules = order.rules();
+    double lengthMm = lengths.finishedMm(strand.route());
+    double least =
+        (strand.kind() == CircuitKind.SIGNAL ? rules.leastSignalArea() : rules.leastSupplyArea())
+            .value()
+            .areaMm2();
+    Load load = Load.NONE;
+    double dropV = Double.POSITIVE_INFINITY;
+    double restMm = 0;
+    for (String caseId : strand.cases()) {
+      List<Need> needs = strand.needs(caseId).stream().map(NeedAt::need).toList();
+      Load here = Load.together(needs);
+      load =
+          new Load(
+              Math.max(load.continuousA(), here.continuousA()),
+              Math.max(load.peakA(), here.peakA()),
+              Math.max(load.peakTimeS(), here.peakTimeS()));
+      for (Need need : needs) {
+        least = Math.max(least, need.leastArea().map(it -> it.areaMm2()).orElse(0.0));
+      }
+      double chainMm =
+          feeds.chainsThrough(strand, caseId).stream()
+              .mapToDouble(
+                  chain -> chain.stream().mapToDouble(it -> lengths.finishedMm(it.route())).sum())
+              .max()
+              .orElse(lengthMm);
+      dropV = Math.min(dropV, budget(strand, caseId, here) * lengthMm / chainMm);
+      restMm = Math.max(restMm, chainMm - lengthMm + returnMm(strand, caseId));
+    }
+    Fuse fuse = feeds.before(strand);
+    return new WireNeed(
+        strand.kind() == CircuitKind.GROUND,
+        load,
+        fuse,
+        lengthMm,
+        restMm,
+        strand.route().ambientC(),
+        bundles.wires(strand),
+        least,
+        Math.max(0, dropV),
+        order.vehicle().supply().volts());
+  }
+
+  private double budget(Strand strand, String caseId, Load load) {
+    double supplyV = order.vehicle().supply().volts();
+    if (strand.kind() == CircuitKind.GROUND) {
+      return order.rules().groundDrop().value().fraction() * supplyV;
+    }
+    Optional<Circuit> host = feeds.host(strand, caseId);
+    var budget = host.isPresent() ? order.rules().splicedFeedDrop() : order.rules().feedDrop();
+    double whole = budget.value().fraction() * supplyV;
+    return whole - host.map(it -> HostDrop.volts(it, load.continuousA())).orElse(0.0);
+  }
+
+  // The other half of the fault loop: for a feed the longest ground of its plug, for a ground as
+  // much again as itself, in the same size.
+  private double returnMm(Strand strand, String caseId) {
+    if (strand.kind() == CircuitKind.GROUND) {
+      return lengths.finishedMm(strand.route());
+    }
+    return strands.stream()
+        .filter(it -> it.kind() == CircuitKind.GROUND)
+        .filter(
+            it ->
+                it.needs().stream()
+                    .anyMatch(
+                        ground ->
+                            strand.needs(caseId).stream()
+                                .anyMatch(own -> own.plug().equals(ground.plug()))))
+        .mapToDouble(it -> lengths.finishedMm(it.route()))
+        .max()
+        .orElse(0);
+  }
+}

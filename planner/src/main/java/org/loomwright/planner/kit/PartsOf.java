@@ -1,0 +1,183 @@
+package org.loomwright.planner.kit;
+
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.loomwright.model.design.EndUse;
+import org.loomwright.model.design.FuseFit;
+import org.loomwright.model.design.Joint;
+import org.loomwright.model.design.Landing;
+import org.loomwright.model.design.Lead;
+import org.loomwright.model.design.LeadEnd;
+import org.loomwright.model.design.SuppliedHousing;
+import org.loomwright.model.kit.KitOrder;
+import org.loomwright.model.parts.Cavity;
+import org.loomwright.model.parts.Covering;
+import org.loomwright.model.parts.Housing;
+import org.loomwright.model.parts.SundryUse;
+import org.loomwright.model.rules.Rules;
+import org.loomwright.model.vehicle.Run;
+import org.loomwright.planner.landing.EndParts;
+import org.loomwright.planner.sizing.Prices;
+
+/**
+ * Parts and bench minutes of a set of leads: what the bench makes, and for each component the most
+ * that any of its cases needs in the vehicle (fuses, splices, caps, new terminals).
+ */
+final class PartsOf {
+  private final KitOrder order;
+  private final List<Joint> joints;
+  private final List<SuppliedHousing> housings;
+  private final List<FuseFit> fuses;
+  private final Map<String, CaseSet> sets;
+  private final EndParts ends;
+  private final Prices prices;
+
+  PartsOf(
+      KitOrder order,
+      List<CaseSet> sets,
+      List<Joint> joints,
+      List<SuppliedHousing> housings,
+      List<FuseFit> fuses) {
+    this.order = order;
+    this.joints = joints;
+    this.housings = housings;
+    this.fuses = fuses;
+    this.ends = new EndParts(order);
+    this.prices = new Prices(order);
+    this.sets = new HashMap<>();
+    sets.forEach(set -> this.sets.put(set.letter(), set));
+  }
+
+  /**
+   * All parts of a part number.
+   *
+   * @param leads its leads
+   * @param cases the cases it serves
+   */
+  PartsCount count(List<Lead> leads, Set<String> cases) {
+    PartsCount count = new PartsCount();
+    Set<String> ids = new HashSet<>();
+    for (Lead lead : leads) {
+      ids.add(lead.id());
+      count.metres(lead.wire(), lead.cutMm() / 1000);
+      benchEnd(lead.a(), count);
+      benchEnd(lead.b(), count);
+      label(count);
+      label(count);
+    }
+    for (Joint joint : joints) {
+      if (joint.leads().stream().anyMatch(ids::contains)) {
+        count.piece(joint.splice());
+      }
+    }
+    for (SuppliedHousing housing : housings) {
+      housing(housing, count);
+    }
+    covering(leads, count);
+    sets.values().stream()
+        .sorted(Comparator.comparing(CaseSet::letter))
+        .forEach(set -> count.add(site(set, leads, cases)));
+    return count;
+  }
+
+  /** Bench minutes of a part number. */
+  double benchMinutes(List<Lead> leads) {
+    Rules rules = order.rules();
+    double minutes = 0;
+    Set<String> ids = new HashSet<>();
+    for (Lead lead : leads) {
+      ids.add(lead.id());
+      minutes +=
+          Prices.minutes(rules.cutStripTime().value())
+              + Prices.minutes(rules.testTime().value())
+              + 2 * Prices.minutes(rules.labelTime().value())
+              + prices.benchMinutes(lead.a().asMade())
+              + prices.benchMinutes(lead.b().asMade());
+    }
+    for (Joint joint : joints) {
+      if (joint.leads().stream().anyMatch(ids::contains)) {
+        minutes += Prices.minutes(rules.spliceTime().value());
+      }
+    }
+    return minutes;
+  }
+
+  // A bare end is spliced in the vehicle; its splice is counted with the case.
+  private static void benchEnd(LeadEnd end, PartsCount count) {
+    if (!(end.asMade() instanceof Landing.IntoCircuit)) {
+      count.landing(end.asMade());
+    }
+  }
+
+  private PartsCount site(CaseSet set, List<Lead> leads, Set<String> cases) {
+    PartsCount most = new PartsCount();
+    for (String caseId : set.ids()) {
+      if (!cases.contains(caseId)) {
+        continue;
+      }
+      PartsCount here = new PartsCount();
+      for (Lead lead : leads) {
+        if (lead.component().equals(set.letter())) {
+          siteEnd(lead.a(), caseId, here);
+          siteEnd(lead.b(), caseId, here);
+        }
+      }
+      for (FuseFit fuse : fuses) {
+        if (fuse.cases().contains(caseId)) {
+          here.piece(fuse.part());
+        }
+      }
+      most.most(here);
+    }
+    return most;
+  }
+
+  private static void siteEnd(LeadEnd end, String caseId, PartsCount count) {
+    for (EndUse use : end.uses()) {
+      boolean splice = use.landing() instanceof Landing.IntoCircuit;
+      if (use.cases().contains(caseId) && (!use.asMade() || splice)) {
+        count.landing(use.landing());
+      }
+    }
+  }
+
+  private void housing(SuppliedHousing supplied, PartsCount count) {
+    count.piece(supplied.part());
+    Housing housing = order.parts().housing(supplied.part()).orElseThrow();
+    for (String number : supplied.plugged()) {
+      housing.cavity(number).flatMap(Cavity::plug).ifPresent(count::piece);
+    }
+  }
+
+  private void label(PartsCount count) {
+    ends.sundry(SundryUse.LABEL).ifPresent(it -> count.piece(it.id()));
+  }
+
+  // Every run that carries an added lead is covered over its length with the cheapest covering that
+  // takes the bundle and its heat.
+  private void covering(List<Lead> leads, PartsCount count) {
+    Map<String, Double> squares = new HashMap<>();
+    for (Lead lead : leads) {
+      double diameterMm = order.parts().wire(lead.wire()).map(it -> it.diameter().mm()).orElse(0.0);
+      lead.runs().forEach(run -> squares.merge(run, diameterMm * diameterMm, Double::sum));
+    }
+    for (Run run : order.vehicle().runs()) {
+      Double square = squares.get(run.id());
+      if (square != null) {
+        // Bundle diameter by 1.2 times the root of the sum of squares (common practice).
+        double bundleMm = 1.2 * Math.sqrt(square);
+        double ambientC = run.ambient().map(it -> it.celsius()).orElse(0.0);
+        order.parts().coverings().stream()
+            .filter(it -> it.bundleMost().mm() >= bundleMm && it.rating().celsius() >= ambientC)
+            .min(
+                Comparator.comparing((Covering it) -> it.price().amount())
+                    .thenComparing(Covering::id))
+            .ifPresent(it -> count.metres(it.id(), run.length().mm() / 1000));
+      }
+    }
+  }
+}

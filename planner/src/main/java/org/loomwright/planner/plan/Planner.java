@@ -1,0 +1,166 @@
+package org.loomwright.planner.plan;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import org.loomwright.model.design.BuildCount;
+import org.loomwright.model.design.Case;
+import org.loomwright.model.design.Fit;
+import org.loomwright.model.design.Guide;
+import org.loomwright.model.design.NeedGap;
+import org.loomwright.model.design.Plan;
+import org.loomwright.model.design.Proof;
+import org.loomwright.model.design.WayLine;
+import org.loomwright.model.equipment.Demand;
+import org.loomwright.model.equipment.Equipment;
+import org.loomwright.model.kit.KitOrder;
+import org.loomwright.model.vehicle.Trait;
+import org.loomwright.planner.builds.Builds;
+import org.loomwright.planner.builds.Described;
+import org.loomwright.planner.builds.Region;
+import org.loomwright.planner.choice.Choice;
+import org.loomwright.planner.choice.ChoiceFinder;
+import org.loomwright.planner.guide.GuideMaker;
+import org.loomwright.planner.kit.CaseSet;
+import org.loomwright.planner.kit.DesignMaker;
+import org.loomwright.planner.kit.Made;
+import org.loomwright.planner.need.Already;
+import org.loomwright.planner.need.Facts;
+import org.loomwright.planner.need.GapFinder;
+import org.loomwright.planner.need.NeedAt;
+import org.loomwright.planner.need.Needs;
+import org.loomwright.planner.proof.ProofMaker;
+import org.loomwright.planner.route.Routes;
+import org.loomwright.planner.ways.DraftPrices;
+import org.loomwright.planner.ways.LeadCosts;
+import org.loomwright.planner.ways.Way;
+import org.loomwright.planner.ways.WayFinder;
+
+/** From an order to a plan: gap, ways, choice, kit, checks, guide, proof. */
+public final class Planner {
+  private final KitOrder order;
+  private final Builds builds;
+  private final Facts facts;
+  private final List<NeedAt> needs;
+
+  private Planner(KitOrder order) {
+    this.order = order;
+    this.builds = Builds.of(order.vehicle());
+    this.facts = new Facts(order.vehicle(), builds);
+    this.needs = Needs.of(order);
+  }
+
+  /**
+   * Plans a kit. Same order, same plan.
+   *
+   * @throws ImpossibleVehicle when the vehicle's rules leave no build
+   */
+  public static Plan plan(KitOrder order) {
+    return new Planner(order).run();
+  }
+
+  private Plan run() {
+    if (builds.possible().isEmpty()) {
+      throw new ImpossibleVehicle(order.vehicle());
+    }
+    Routes routes = new Routes(order.vehicle());
+    LeadCosts costs = new LeadCosts(order, routes);
+    Map<NeedAt, List<Way>> ways = new WayFinder(order, facts, costs).find(needs);
+    DraftPrices prices = new DraftPrices(order, costs, ways);
+    Choice choice =
+        new ChoiceFinder(ways, builds.possible(), prices::of, costs::openingWork).find();
+    Made made = new DesignMaker(order, facts, routes).make(choice);
+    Guide guide = GuideMaker.of(order, facts, made);
+    List<Case> cases =
+        made.sets().stream()
+            .flatMap(set -> set.members().stream())
+            .map(CaseSet.Member::info)
+            .toList();
+    Proof proof = ProofMaker.prove(order, cases, made.design(), guide);
+    return new Plan(
+        order.kit(),
+        new BuildCount(
+            builds.possible().count(),
+            builds.traits().size(),
+            choice.components().size(),
+            choice.groups()),
+        gaps(),
+        fit(),
+        wayLines(ways, made),
+        cases,
+        choice.unserved(),
+        made.design(),
+        made.checks(),
+        guide,
+        proof,
+        List.of());
+  }
+
+  private List<NeedGap> gaps() {
+    SortedSet<String> unknown = new TreeSet<>();
+    for (Trait trait : order.vehicle().traits()) {
+      // Only unknown facts get a name with a slash; see KnownVehicle.
+      if (trait.id().contains("/")) {
+        unknown.add(trait.id());
+      }
+    }
+    GapFinder finder = new GapFinder(facts, unknown);
+    return needs.stream()
+        .map(need -> finder.of(need, Already.of(need, facts, order.rules())))
+        .toList();
+  }
+
+  private Fit fit() {
+    List<String> modules = new ArrayList<>();
+    List<String> coding = new ArrayList<>();
+    for (Equipment equipment : order.equipment()) {
+      equipment.modules().forEach(demand -> demand(equipment, demand, modules));
+      equipment.coding().forEach(demand -> demand(equipment, demand, coding));
+    }
+    return new Fit(modules, coding);
+  }
+
+  private void demand(Equipment equipment, Demand demand, List<String> lines) {
+    Region asking = builds.possible().minus(builds.where(demand.metWhen()));
+    if (!asking.isEmpty()) {
+      lines.add(
+          equipment.name() + ": " + demand.what() + " (" + Described.of(asking).words() + ")");
+    }
+  }
+
+  private static List<WayLine> wayLines(Map<NeedAt, List<Way>> ways, Made made) {
+    Map<String, List<String>> used = new LinkedHashMap<>();
+    for (CaseSet set : made.sets()) {
+      for (CaseSet.Member member : set.members()) {
+        for (Way way : member.ways().values()) {
+          used.computeIfAbsent(way.id(), id -> new ArrayList<>()).add(member.id());
+        }
+      }
+    }
+    List<WayLine> lines = new ArrayList<>();
+    for (List<Way> all : ways.values()) {
+      for (Way way : all) {
+        List<String> uses = new ArrayList<>();
+        way.leads().forEach(lead -> uses.add(lead.key()));
+        way.uses().forEach(use -> uses.add(use.words()));
+        lines.add(
+            new WayLine(
+                way.id(),
+                way.need().id(),
+                way.kind(),
+                way.words(),
+                Described.of(way.when()).when(),
+                way.when().count(),
+                way.ownCost(),
+                way.undo(),
+                uses,
+                way.forbidden(),
+                used.getOrDefault(way.id(), List.of())));
+      }
+    }
+    return lines;
+  }
+}

@@ -1,0 +1,127 @@
+package org.loomwright.reference;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+
+/** Published tables for use in tests. Each carries its sources and cautions. */
+public final class ReferenceTables {
+  private ReferenceTables() {}
+
+  /** Solid copper by gauge, 4/0 to 6 AWG: dia_mil, dia_mm, cmil, ohm_per_1000ft. */
+  public static ReferenceTable awgSolidLarge() {
+    return table("awg_solid_large");
+  }
+
+  /** Solid copper by gauge, 8 to 30 AWG, from memory: dia_in, ohm_per_1000ft_20C. */
+  public static ReferenceTable awgSolidSmall() {
+    return table("awg_nbs_handbook100_small");
+  }
+
+  /** Rounded gauge table, 7 % tolerance: dia_mm, area_mm2, ohm_per_km. */
+  public static ReferenceTable awgRounded() {
+    return table("awg_rounded_mm");
+  }
+
+  /** Stranded gauges: stranding, strand_dia_in, approx_od_in, cmil, ohm_per_1000ft. */
+  public static ReferenceTable awgStranded() {
+    return table("stranded_awg_construction");
+  }
+
+  /** Copper constants: name, value, unit, seen, source. */
+  public static ReferenceTable copperConstants() {
+    return table("copper_constants");
+  }
+
+  /** Metric automotive cable, from memory. */
+  public static ReferenceTable metricThinWall() {
+    return table("iso6722_thin_wall_memory");
+  }
+
+  /** Metric automotive cable as one maker lists it: nominal_current_A, od_max_mm. */
+  public static ReferenceTable metricThinWallCatalogue() {
+    return table("thinwall_auto_cable");
+  }
+
+  /** IEC 60228 largest resistance, ohm/km at 20 °C. */
+  public static ReferenceTable iec60228Resistance() {
+    return table("iec60228_conductor_resistance");
+  }
+
+  /** IEC 60228 temperature correction: t_C, kt. */
+  public static ReferenceTable iec60228TemperatureCorrection() {
+    return table("iec60228_temperature_correction_kt");
+  }
+
+  /** 33 CFR 183.425 Table 5: awg, t60C_A to t200C_A. */
+  public static ReferenceTable cfrAmpacity() {
+    return table("cfr_33_183_425_table5_ampacity");
+  }
+
+  /** 33 CFR 183.425 notes: factor_kind, key, factor, seen. */
+  public static ReferenceTable cfrNotes() {
+    return table("cfr_33_183_425_notes_factors");
+  }
+
+  /** MIL-W-5088L bundle curves: wires, load20pct to load100pct. */
+  public static ReferenceTable bundleCurves() {
+    return table("mil_w_5088l_bundle_derating");
+  }
+
+  /** Readings of its own curves by AC 43.13-1B: curve, key, factor, seen. */
+  public static ReferenceTable faaCurveReadings() {
+    return table("faa_ac4313_derating_points");
+  }
+
+  /** Voltage drop examples of AC 43.13-1B. */
+  public static ReferenceTable faaVoltageDrop() {
+    return table("faa_ac4313_voltage_drop_examples");
+  }
+
+  /** Gauge for 3 % drop at 12 V by current and round-trip length. */
+  public static ReferenceTable marineThreePercent() {
+    return table("marine_3pct_12V_table");
+  }
+
+  /** k factors by insulation: t_initial_C, t_final_C, k_copper. */
+  public static ReferenceTable adiabaticK() {
+    return table("adiabatic_k_factors");
+  }
+
+  /** Blade fuses: type, rating_A_range, percent, t_min_s, t_max_s, seen. */
+  public static ReferenceTable fuseTimes() {
+    return table("fuse_time_limits");
+  }
+
+  /** Single wire in vacuum, radiation only: awg, I_sw_A. */
+  public static ReferenceTable ecssSingleWire() {
+    return table("ecss_single_wire_rating");
+  }
+
+  /** Smallest circle round N equal circles: n, ratio_R_over_r. */
+  public static ReferenceTable equalCircles() {
+    return table("circle_packing_equal");
+  }
+
+  /** SAE J1128 outside diameters, partly from memory: awg, txl_od_mm, gxl_od_mm, sxl_od_mm. */
+  public static ReferenceTable saeOutsideDiameters() {
+    return table("sae_j1128_txl_gxl_sxl_od_memory");
+  }
+
+  /**
+   * A table by the name of its file without ending.
+   *
+   * @throws IllegalArgumentException if there is none of that name
+   */
+  public static ReferenceTable table(String name) {
+    try (InputStream in = ReferenceTables.class.getResourceAsStream(name + ".csv")) {
+      if (in == null) {
+        throw new IllegalArgumentException("no reference table \"" + name + "\"");
+      }
+      return CsvReader.read(name, new String(in.readAllBytes(), StandardCharsets.UTF_8));
+    } catch (IOException e) {
+      throw new UncheckedIOException("reference table \"" + name + "\" cannot be read", e);
+    }
+  }
+}
