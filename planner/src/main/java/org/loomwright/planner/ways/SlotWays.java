@@ -73,9 +73,8 @@ final class SlotWays {
   }
 
   /** One fused feed to a joint and a branch from there, for needs that may share. */
-  List<Way> shared(NeedAt need, PinSide side, List<NeedAt> group) {
+  List<Way> shared(NeedAt need, PinSide side, List<NeedAt> group, String joint) {
     List<Way> ways = new ArrayList<>();
-    String joint = group.get(0).id();
     for (FuseBlock block : order.vehicle().fuseBlocks()) {
       Optional<String> place = jointPlace(block, group);
       for (Slot slot : block.slots()) {

@@ -56,7 +56,7 @@ public final class WayFinder {
         } else {
           ways.addAll(slots.of(need, side));
           if (group.size() > 1) {
-            ways.addAll(slots.shared(need, side, group));
+            ways.addAll(slots.shared(need, side, group, "J" + (shared.indexOf(group) + 1)));
           }
           ways.addAll(splices.of(need, side));
         }
