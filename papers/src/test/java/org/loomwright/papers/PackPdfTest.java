@@ -136,7 +136,7 @@ class PackPdfTest {
     assertThat(all)
         .contains("prepared for towing a coupling or a code on the order go on with step 4")
         .contains("not prepared for towing no coupling, no code go to step 5")
-        .contains("If prepared for towing, rear section fed: go to step 9.")
+        .contains("Prepared for towing, rear section fed: go to step 9.")
         .contains("Go to step 11.")
         .contains("Reached from steps 8, 9 and 10.")
         .doesNotContain("Go to step 2.")

@@ -39,7 +39,8 @@ public record Forks(Guide guide) {
     }
     List<String> lines = new ArrayList<>();
     conditions.forEach(
-        (to, words) -> lines.add("If " + String.join(", or ", words) + ": go to step " + to + "."));
+        (to, words) ->
+            lines.add(Figures.capital(String.join(", or ", words)) + ": go to step " + to + "."));
     return lines;
   }
 

@@ -1,6 +1,7 @@
 package org.loomwright.papers.words;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,7 +16,7 @@ import org.loomwright.model.design.Verdict;
  *
  * @param releasable whether it may
  * @param reasons what stands against it; empty when nothing does
- * @param marginal marginal checks, each of which needs a named person's reason
+ * @param marginal the worst marginal check of each kind; each needs a named person's reason
  */
 public record Standing(boolean releasable, List<String> reasons, List<String> marginal) {
   public Standing {
@@ -30,11 +31,7 @@ public record Standing(boolean releasable, List<String> reasons, List<String> ma
       reasons.add(
           "Not served: " + it.words() + " (" + Figures.builds(it.builds()) + "). " + it.reason());
     }
-    for (Check it : plan.checks()) {
-      if (it.verdict() == Verdict.FAILS) {
-        reasons.add("Check fails: " + inWords(it));
-      }
-    }
+    byKind(plan, Verdict.FAILS).forEach(it -> reasons.add("Check fails: " + it + "."));
     Map<String, List<String>> open = new LinkedHashMap<>();
     for (Obligation it : plan.proof().obligations()) {
       if (!it.shown()) {
@@ -47,13 +44,24 @@ public record Standing(boolean releasable, List<String> reasons, List<String> ma
     if (!plan.proof().proven() && plan.proof().obligations().stream().allMatch(Obligation::shown)) {
       reasons.add("Not proven: the proof was not completed.");
     }
-    return new Standing(
-        plan.releasable(),
-        reasons,
-        plan.checks().stream()
-            .filter(it -> it.verdict() == Verdict.MARGINAL)
-            .map(Standing::inWords)
-            .toList());
+    return new Standing(plan.releasable(), reasons, byKind(plan, Verdict.MARGINAL));
+  }
+
+  /**
+   * The worst check of each name, with how many more there are; all stand in the list of checks.
+   */
+  private static List<String> byKind(Plan plan, Verdict verdict) {
+    Map<String, List<Check>> byName = new LinkedHashMap<>();
+    plan.checks().stream()
+        .filter(it -> it.verdict() == verdict)
+        .sorted(Comparator.comparingDouble(Check::margin).thenComparing(Check::id))
+        .forEach(it -> byName.computeIfAbsent(it.name(), name -> new ArrayList<>()).add(it));
+    return byName.values().stream()
+        .map(
+            checks ->
+                inWords(checks.get(0))
+                    + (checks.size() == 1 ? "" : ", and " + (checks.size() - 1) + " more like it"))
+        .toList();
   }
 
   /** A check in one line, with figure and limit. */

@@ -61,7 +61,7 @@ class ForksTest {
 
     assertThat(forks.byAnswer(step(forks, "a"), ASK)).isEmpty();
     assertThat(forks.onward(step(forks, "a")))
-        .containsExactly("If red and big: go to step 2.", "If else: go to step 3.");
+        .containsExactly("Red and big: go to step 2.", "Else: go to step 3.");
   }
 
   private static Edge always(String from, String to) {
