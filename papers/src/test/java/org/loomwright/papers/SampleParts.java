@@ -104,6 +104,7 @@ final class SampleParts {
         percent("60 %"),
         percent("100 %"),
         percent("3 %"),
+        percent("10 %"),
         percent("1 %"),
         percent("10 %"),
         new Sourced<>(WireSize.of("1 mm²"), "common practice"),

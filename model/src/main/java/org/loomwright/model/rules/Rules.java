@@ -18,6 +18,8 @@ import org.loomwright.model.quantity.WireSize;
  * @param hostLoadingEngineBay the same in the engine bay
  * @param wireOverFuse least allowed current of a lead as share of the fuse before it
  * @param feedDrop most voltage drop on the feed, as share of nominal supply
+ * @param splicedFeedDrop most voltage drop from the source to the pin where the feed joins a
+ *     factory circuit and shares its wire, as share of nominal supply
  * @param groundDrop most voltage drop on the ground, as share of nominal supply
  * @param marginalBand how near to a limit a check is called marginal
  * @param leastSupplyArea mechanical minimum of a supply or ground lead
@@ -49,6 +51,7 @@ public record Rules(
     Sourced<Percent> hostLoadingEngineBay,
     Sourced<Percent> wireOverFuse,
     Sourced<Percent> feedDrop,
+    Sourced<Percent> splicedFeedDrop,
     Sourced<Percent> groundDrop,
     Sourced<Percent> marginalBand,
     Sourced<WireSize> leastSupplyArea,

@@ -18,6 +18,7 @@ final class RulesChecks {
     checks.share(rules, "hostLoadingCabin", rules.hostLoadingCabin());
     checks.share(rules, "hostLoadingEngineBay", rules.hostLoadingEngineBay());
     checks.share(rules, "feedDrop", rules.feedDrop());
+    checks.share(rules, "splicedFeedDrop", rules.splicedFeedDrop());
     checks.share(rules, "groundDrop", rules.groundDrop());
     checks.positive(rules, "wireOverFuse", rules.wireOverFuse());
     scope.aboveZero(

@@ -103,18 +103,15 @@ public final class Html {
     return table("", columns, rows);
   }
 
-  /** A table in a style of its own; without a heading when no column has one. */
+  /** A table in a style of its own. */
   public Html table(String cssClass, List<Column> columns, List<List<String>> rows) {
     open("table", cssClass.isEmpty() ? "list" : "list " + cssClass);
     columns(columns);
-    if (columns.stream().anyMatch(column -> !column.head().isEmpty())) {
-      out.append("<thead><tr>");
-      for (Column column : columns) {
-        line("th", kind(column), column.head());
-      }
-      out.append("</tr></thead>");
+    out.append("<thead><tr>");
+    for (Column column : columns) {
+      line("th", kind(column), column.head());
     }
-    out.append("<tbody>");
+    out.append("</tr></thead><tbody>");
     for (List<String> row : rows) {
       if (row.size() != columns.size()) {
         throw new IllegalArgumentException(

@@ -1,6 +1,7 @@
 package org.loomwright.papers.section;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -68,30 +69,56 @@ final class CasesSection implements Section {
   }
 
   private static void ways(Pack pack, Html html) {
-    String currency = pack.order().rules().hourlyRate().value().currency();
-    html.line("h2", "", "All ways that were found");
+    html.line("h2", "", "Ways that were found");
     html.line(
         "p",
         "",
-        "A way that is not allowed is listed with the reason. The id serves to forbid or prefer a"
-            + " way in the kit's document.");
+        "The ways each need could be met, chosen ones first, with what they cost. The id serves to"
+            + " forbid or prefer a way in the kit's document. What each way uses up stands in"
+            + " result.json.");
     Map<String, List<WayLine>> byNeed =
         pack.plan().ways().stream()
             .collect(Collectors.groupingBy(WayLine::need, LinkedHashMap::new, Collectors.toList()));
-    byNeed.forEach(
-        (need, ways) ->
-            html.open("div", ways.size() <= 5 ? "keep" : "")
-                .line("h3", "", Figures.capital(pack.names().need(need)))
-                .table(
-                    List.of(
-                        Column.key("Way", 19),
-                        Column.text("What is done", 27),
-                        Column.text("Uses up", 16),
-                        Column.number("Cost " + currency, 9),
-                        Column.number("Builds", 9),
-                        Column.text("Taken back, used in", 20)),
-                    ways.stream().map(CasesSection::wayRow).toList())
-                .close("div"));
+    byNeed.forEach((need, ways) -> waysOf(pack, need, ways, html));
+  }
+
+  private static void waysOf(Pack pack, String need, List<WayLine> ways, Html html) {
+    String currency = pack.order().rules().hourlyRate().value().currency();
+    List<WayLine> usable =
+        ways.stream()
+            .filter(it -> it.forbidden().isEmpty() && it.builds().signum() > 0)
+            .sorted(
+                Comparator.comparing((WayLine it) -> it.cases().isEmpty())
+                    .thenComparingDouble(WayLine::cost)
+                    .thenComparing(WayLine::id))
+            .toList();
+    html.open("div", usable.size() <= 5 ? "keep" : "")
+        .line("h3", "", Figures.capital(pack.names().need(need)));
+    if (usable.isEmpty()) {
+      html.line("p", "", "No way can be used on any build.");
+    } else {
+      html.table(
+          List.of(
+              Column.key("Way", 28),
+              Column.text("What is done", 33),
+              Column.number("Cost " + currency, 9),
+              Column.number("Builds", 9),
+              Column.text("Taken back, used in", 21)),
+          usable.stream().map(CasesSection::wayRow).toList());
+    }
+    Map<String, List<String>> refused = new LinkedHashMap<>();
+    for (WayLine it : ways) {
+      if (it.forbidden().isPresent() || it.builds().signum() == 0) {
+        refused
+            .computeIfAbsent(
+                it.forbidden().map(reason -> "Not allowed, " + reason).orElse("On no build"),
+                reason -> new ArrayList<>())
+            .add(it.id());
+      }
+    }
+    refused.forEach(
+        (reason, ids) -> html.line("p", "refused", reason + ": " + String.join("; ", ids) + "."));
+    html.close("div");
   }
 
   private static List<String> caseRow(Pack pack, Case it) {
@@ -116,23 +143,14 @@ final class CasesSection implements Section {
   }
 
   private static List<String> wayRow(WayLine it) {
-    String used =
-        it.forbidden()
-            .map(reason -> "not allowed: " + reason)
-            .orElseGet(
-                () ->
-                    undo(it.undo())
-                        + "\n"
-                        + (it.cases().isEmpty()
-                            ? "not chosen"
-                            : "used in " + Names.cases(it.cases())));
     return List.of(
         it.id(),
         it.words(),
-        String.join("\n", it.uses()),
         Figures.quantity(it.cost()),
         Figures.count(it.builds()),
-        used);
+        undo(it.undo())
+            + "\n"
+            + (it.cases().isEmpty() ? "not chosen" : "used in " + Names.cases(it.cases())));
   }
 
   static String undo(Undo undo) {

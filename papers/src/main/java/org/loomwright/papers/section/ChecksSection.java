@@ -27,15 +27,14 @@ final class ChecksSection implements Section {
     html.line("p", "", summary(checks));
     html.table(
         List.of(
-            Column.key("No.", 4.5),
-            Column.key("Verdict", 11),
-            Column.text("Check", 20),
-            Column.text("On", 13),
-            Column.text("Worst in", 7),
+            Column.key("No.", 4),
+            Column.key("Verdict", 10.5),
+            Column.text("Check, and where its limit comes from", 38),
+            Column.text("On", 16),
+            Column.text("In case", 6),
             Column.number("Figure", 9),
-            Column.number("Limit", 10),
-            Column.number("Margin", 8),
-            Column.text("Limit from", 17.5)),
+            Column.number("Limit", 9.5),
+            Column.number("Margin", 7)),
         java.util.stream.IntStream.range(0, checks.size())
             .mapToObj(i -> row(i + 1, checks.get(i)))
             .toList());
@@ -73,13 +72,12 @@ final class ChecksSection implements Section {
     return List.of(
         Integer.toString(number),
         verdict(it.verdict()),
-        it.name(),
+        it.name() + "\n" + it.source(),
         it.subject(),
         String.join(", ", it.cases()),
         Figures.figureBeside(it.figure(), it.limit(), it.unit()),
         (it.atMost() ? "≤ " : "≥ ") + Figures.figureBeside(it.limit(), it.figure(), it.unit()),
-        Figures.margin(it.margin()),
-        it.source());
+        Figures.margin(it.margin()));
   }
 
   static String verdict(Verdict verdict) {

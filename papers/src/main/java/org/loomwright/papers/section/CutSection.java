@@ -38,15 +38,15 @@ final class CutSection implements Section {
             + ". Print the mark near both ends before the terminals go on.");
     html.table(
         List.of(
-            Column.key("Label", 7),
-            Column.text("Wire", 12),
+            Column.key("Label", 10),
+            Column.text("Wire", 11),
             Column.text("Colour", 8),
             Column.number("Cut mm", 6),
             Column.number("Strip A mm", 6),
-            Column.text("End A", 20),
+            Column.text("End A", 18),
             Column.number("Strip B mm", 6),
-            Column.text("End B", 20),
-            Column.text("Mark", 6),
+            Column.text("End B", 18),
+            Column.text("Mark", 8),
             Column.text("In kit", 6),
             Column.text("Done", 3)),
         CutList.of(pack.names()).stream().map(CutSection::row).toList());
@@ -77,7 +77,9 @@ final class CutSection implements Section {
             end.tool().map(it -> "tool " + it).orElse(""),
             end.crimpHeightMm().map(it -> "crimp height " + Figures.fineMm(it) + " mm").orElse(""),
             end.seal().map(it -> "seal " + it).orElse(""),
-            "to " + end.goesTo())
+            end.goesTo().startsWith("spliced") || end.goesTo().startsWith("parked")
+                ? ""
+                : "to " + end.goesTo())
         .filter(words -> !words.isEmpty())
         .collect(Collectors.joining("\n"));
   }

@@ -32,17 +32,17 @@ final class LeadsSection implements Section {
     Design design = pack.plan().design();
     html.table(
         List.of(
-            Column.key("Label", 6.5),
-            Column.text("For", 11),
-            Column.text("From (end A)", 15),
-            Column.text("To (end B)", 15),
-            Column.text("Wire", 9.5),
+            Column.key("Label", 10),
+            Column.text("For", 9.5),
+            Column.text("From (end A)", 14),
+            Column.text("To (end B)", 14),
+            Column.text("Wire", 8.5),
             Column.text("Colour", 7.5),
             Column.number("Area mm²", 5),
             Column.number("Length mm", 6.5),
-            Column.number("Load A", 5),
+            Column.number("Load A", 4),
             Column.number("Fuse A", 6),
-            Column.text("Otherwise than made", 13)),
+            Column.text("Otherwise than made", 15)),
         design.leads().stream().map(it -> lead(pack, it)).toList());
     html.line(
         "p",

@@ -155,7 +155,10 @@ public final class Figures {
   }
 
   private static String withUnit(String number, String unit) {
-    return unit.isEmpty() ? number : number + "\u00A0" + unit;
+    // "1" is the unit of pure numbers.
+    return unit.isEmpty() || unit.equals("1")
+        ? number
+        : number + "\u00A0" + unit.replace("ohm", "Ω");
   }
 
   private static String upTo(double value, int decimals) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.loomwright.model.design.Answer;
 import org.loomwright.model.design.Ask;
@@ -26,14 +27,20 @@ public record Forks(Guide guide) {
    * @param step step
    */
   public List<String> onward(Step step) {
-    List<Edge> edges = guide.from(step.id());
-    if (edges.size() == 1) {
-      int to = number(edges.get(0).to());
+    Map<Integer, List<String>> conditions = new TreeMap<>();
+    for (Edge edge : guide.from(step.id())) {
+      conditions
+          .computeIfAbsent(number(edge.to()), to -> new ArrayList<>())
+          .add(edge.words().isEmpty() ? edge.when().text() : edge.words());
+    }
+    if (conditions.size() == 1) {
+      int to = conditions.keySet().iterator().next();
       return to == step.number() + 1 ? List.of() : List.of("Go to step " + to + ".");
     }
-    return edges.stream()
-        .map(edge -> "If " + condition(edge) + ": go to step " + number(edge.to()) + ".")
-        .toList();
+    List<String> lines = new ArrayList<>();
+    conditions.forEach(
+        (to, words) -> lines.add("If " + String.join(", or ", words) + ": go to step " + to + "."));
+    return lines;
   }
 
   /**
@@ -44,17 +51,19 @@ public record Forks(Guide guide) {
     List<Edge> edges = guide.from(step.id());
     Map<String, Integer> targets = new LinkedHashMap<>();
     for (Answer answer : ask.answers()) {
-      List<Edge> taken =
+      List<Integer> taken =
           edges.stream()
               .filter(edge -> Set.of(ask.trait()).containsAll(edge.when().traits()))
               .filter(edge -> edge.when().holds(Map.of(ask.trait(), answer.value())))
+              .map(edge -> number(edge.to()))
+              .distinct()
               .toList();
       boolean other =
           edges.stream().anyMatch(edge -> !Set.of(ask.trait()).containsAll(edge.when().traits()));
       if (taken.size() != 1 || other) {
         return Map.of();
       }
-      targets.put(answer.value(), number(taken.get(0).to()));
+      targets.put(answer.value(), taken.get(0));
     }
     return targets;
   }
@@ -83,10 +92,6 @@ public record Forks(Guide guide) {
         .step(stepId)
         .map(Step::number)
         .orElseThrow(() -> new IllegalArgumentException("the guide has no step '" + stepId + "'"));
-  }
-
-  private static String condition(Edge edge) {
-    return edge.words().isEmpty() ? "none of the others holds" : edge.words();
   }
 
   private static String list(List<String> items) {

@@ -41,7 +41,7 @@ public record Names(KitOrder order, Plan plan) {
         .map(it -> it.name())
         .or(() -> vehicle.fuseBlock(id).map(it -> it.name()))
         .or(() -> vehicle.ground(id).map(it -> it.name()))
-        .or(() -> housing(id).map(it -> "housing " + it.id() + " for " + it.matesWith()))
+        .or(() -> housing(id).map(it -> "housing for " + it.matesWith()))
         .orElse(id);
   }
 

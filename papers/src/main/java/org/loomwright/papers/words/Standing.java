@@ -1,7 +1,9 @@
 package org.loomwright.papers.words;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.loomwright.model.design.Check;
 import org.loomwright.model.design.Obligation;
 import org.loomwright.model.design.Plan;
@@ -33,11 +35,15 @@ public record Standing(boolean releasable, List<String> reasons, List<String> ma
         reasons.add("Check fails: " + inWords(it));
       }
     }
+    Map<String, List<String>> open = new LinkedHashMap<>();
     for (Obligation it : plan.proof().obligations()) {
       if (!it.shown()) {
-        reasons.add("Not proven: " + it.words() + " (" + it.detail() + ").");
+        open.computeIfAbsent(it.detail(), detail -> new ArrayList<>()).add(it.words());
       }
     }
+    open.forEach(
+        (detail, words) ->
+            reasons.add("Not proven: " + String.join("; ", words) + " (" + detail + ")."));
     if (!plan.proof().proven() && plan.proof().obligations().stream().allMatch(Obligation::shown)) {
       reasons.add("Not proven: the proof was not completed.");
     }

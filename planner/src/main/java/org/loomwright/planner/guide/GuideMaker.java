@@ -35,6 +35,9 @@ import org.loomwright.planner.ways.Way;
  * question stays open for the acts.
  */
 public final class GuideMaker {
+  /** Id of the step at which the cases are written down. */
+  static final String CASES = "prepare/cases";
+
   private final KitOrder order;
   private final Vehicle vehicle;
   private final Facts facts;
@@ -68,10 +71,12 @@ public final class GuideMaker {
     drafts.add(fixed.restVoltage(all));
     List<Question> questions =
         new Questions(vehicle, facts.builds(), decisions(), readings()).find();
-    List<Draft> acts = acts();
+    List<List<Draft>> acts = acts();
     boolean restraint =
         questions.stream().anyMatch(it -> openings.nearRestraint(it.trait().tell().openings()))
-            || acts.stream().anyMatch(it -> openings.nearRestraint(it.openings()));
+            || acts.stream()
+                .flatMap(List::stream)
+                .anyMatch(it -> openings.nearRestraint(it.openings()));
     ask(questions, false);
     drafts.add(fixed.batteryCaution(all));
     List<String> battery = Reach.inOrder(vehicle, vehicle.batteryOpenings());
@@ -81,9 +86,10 @@ public final class GuideMaker {
       drafts.add(fixed.restraintCaution(all));
     }
     ask(questions, true);
-    for (Draft act : acts) {
-      drafts.addAll(openings.open(act.openings(), act.on()));
-      drafts.add(act);
+    drafts.add(cases());
+    for (List<Draft> batch : acts) {
+      drafts.addAll(openings.openAll(batch));
+      drafts.addAll(batch);
     }
     drafts.addAll(openings.close(battery));
     Region served = regions.served();
@@ -91,14 +97,14 @@ public final class GuideMaker {
     drafts.addAll(closeBattery(served));
     drafts.add(fixed.loadedDrop(served));
     drafts.add(fixed.function(served));
-    return GraphMaker.make(drafts);
+    return new GraphMaker(made.sets(), regions, CASES).make(drafts);
   }
 
   // What has to be known before the acts: the case in each component, and which plugs are there.
   private List<Region> decisions() {
     List<Region> decisions = new ArrayList<>(regions.all());
     decisions.add(regions.served());
-    acts().forEach(act -> decisions.add(act.on()));
+    acts().stream().flatMap(List::stream).forEach(act -> decisions.add(act.on()));
     return decisions;
   }
 
@@ -162,18 +168,37 @@ public final class GuideMaker {
     Tell tell = trait.tell();
     return switch (tell.how()) {
       case ASK_OWNER -> "Ask the owner: " + trait.name();
-      case LOOK -> "Look at " + names.place(tell.place()) + ": " + trait.name();
+      case LOOK -> "Look: " + trait.name();
       case MEASURE_LIVE -> "Measure with power on: " + trait.name();
       case MEASURE_ISOLATED -> "Measure with power off: " + trait.name();
     };
   }
 
-  private List<Draft> acts() {
+  // From here on forks speak of cases, which are shorter to say than the answers behind them.
+  private Draft cases() {
+    StringBuilder text = new StringBuilder("Write down the case of each letter. ");
+    for (CaseSet set : made.sets()) {
+      for (CaseSet.Member member : set.members()) {
+        text.append(member.id())
+            .append(set.members().size() == 1 ? ": " : " if ")
+            .append(member.info().words())
+            .append(". ");
+      }
+    }
+    return new Draft(CASES, StepKind.PREPARE, vehicle.battery(), regions.served())
+        .say("Note the cases of this vehicle", text.toString().strip())
+        .takes(1);
+  }
+
+  // Acts in batches that are worked off without going elsewhere.
+  private List<List<Draft>> acts() {
     LeadSteps steps = new LeadSteps(order, facts, regions, names);
-    List<Draft> acts = new ArrayList<>();
+    List<List<Draft>> acts = new ArrayList<>();
+    List<Draft> lays = new ArrayList<>();
+    acts.add(lays);
     Map<Integer, List<Draft>> byPlace = new TreeMap<>();
     for (Lead lead : made.design().leads()) {
-      acts.add(steps.lay(lead));
+      lays.add(steps.lay(lead));
       byPlace
           .computeIfAbsent(rank(lead.a().place()), r -> new ArrayList<>())
           .addAll(steps.end(lead, true));
@@ -181,15 +206,17 @@ public final class GuideMaker {
           .computeIfAbsent(rank(lead.b().place()), r -> new ArrayList<>())
           .addAll(steps.end(lead, false));
     }
-    byPlace.values().forEach(acts::addAll);
+    acts.addAll(byPlace.values());
+    List<Draft> fuses = new ArrayList<>();
+    acts.add(fuses);
     for (FuseFit fuse : made.design().fuses()) {
       List<String> reach =
           vehicle.fuseBlock(fuse.block()).map(it -> it.openings()).orElse(List.of());
       Region on = regions.of(fuse.cases());
-      acts.add(fixed.shortTest(fuse, on, Reach.inOrder(vehicle, reach)));
-      acts.add(fixed.fitFuse(fuse, on, Reach.inOrder(vehicle, reach), needs(fuse)));
+      fuses.add(fixed.shortTest(fuse, on, Reach.inOrder(vehicle, reach)));
+      fuses.add(fixed.fitFuse(fuse, on, Reach.inOrder(vehicle, reach), needs(fuse)));
     }
-    acts.addAll(plugs());
+    plugs().forEach(plug -> acts.add(List.of(plug)));
     return acts;
   }
 
@@ -226,7 +253,7 @@ public final class GuideMaker {
                   plug,
                   need.plug().name() + " of " + need.equipment().name(),
                   need.place(),
-                  regions.served(),
+                  fitted(own),
                   own)
               .behind(Reach.inOrder(vehicle, reach)));
     }
@@ -236,6 +263,18 @@ public final class GuideMaker {
   private List<Draft> closeBattery(Region served) {
     List<Draft> close = openings.close(List.of());
     return close.stream().filter(it -> it.on().meets(served)).toList();
+  }
+
+  // Builds on which the plug is new; where all its pins were wired before, it is plugged in
+  // already.
+  private Region fitted(List<String> needs) {
+    Region any = facts.builds().none();
+    for (Lead lead : made.design().leads()) {
+      if (lead.needs().stream().anyMatch(needs::contains)) {
+        any = any.or(regions.using(lead));
+      }
+    }
+    return any;
   }
 
   private int rank(String place) {

@@ -32,29 +32,41 @@ final class OpeningPlan {
 
   /** Steps that open what is still closed on some of the builds. */
   List<Draft> open(List<String> needed, Region on) {
-    List<Draft> drafts = new ArrayList<>();
-    for (String id : Reach.inOrder(vehicle, needed)) {
-      Region before = opened.getOrDefault(id, builds.none());
-      Region closed = on.minus(before);
-      if (closed.isEmpty()) {
-        continue;
+    return Reach.inOrder(vehicle, needed).stream().flatMap(id -> open(id, on).stream()).toList();
+  }
+
+  private List<Draft> open(String id, Region on) {
+    Region before = opened.getOrDefault(id, builds.none());
+    Region closed = on.minus(before);
+    if (closed.isEmpty()) {
+      return List.of();
+    }
+    Opening opening = vehicle.opening(id).orElseThrow();
+    int time = times.merge(id, 1, Integer::sum);
+    opened.put(id, before.or(closed));
+    return List.of(
+        new Draft(
+                "open/" + id + (time == 1 ? "" : "/" + time), StepKind.ACT, opening.place(), closed)
+            .say(
+                "Open " + opening.name(),
+                opening.caution().orElse("At " + names.place(opening.place()) + "."))
+            .behind(opening.behind())
+            .does(new Act.Open(id), Undo.EASILY)
+            .tools(opening.tools())
+            .takes(opening.open().seconds() / 60));
+  }
+
+  /** Steps that open what any step of a batch needs, each opening once for all of them. */
+  List<Draft> openAll(List<Draft> batch) {
+    Map<String, Region> needed = new LinkedHashMap<>();
+    for (Draft draft : batch) {
+      for (String id : Reach.inOrder(vehicle, draft.openings())) {
+        needed.merge(id, draft.on(), Region::or);
       }
-      Opening opening = vehicle.opening(id).orElseThrow();
-      int time = times.merge(id, 1, Integer::sum);
-      drafts.add(
-          new Draft(
-                  "open/" + id + (time == 1 ? "" : "/" + time),
-                  StepKind.ACT,
-                  opening.place(),
-                  closed)
-              .say(
-                  "Open " + opening.name(),
-                  opening.caution().orElse("At " + names.place(opening.place()) + "."))
-              .behind(opening.behind())
-              .does(new Act.Open(id), Undo.EASILY)
-              .tools(opening.tools())
-              .takes(opening.open().seconds() / 60));
-      opened.put(id, before.or(closed));
+    }
+    List<Draft> drafts = new ArrayList<>();
+    for (String id : Reach.inOrder(vehicle, List.copyOf(needed.keySet()))) {
+      drafts.addAll(open(id, needed.getOrDefault(id, builds.none())));
     }
     return drafts;
   }

@@ -21,6 +21,8 @@ import org.loomwright.planner.ways.Way;
  * component with a single case.
  */
 final class CaseMaker {
+  private static final int MOST_TOPICS = 4;
+
   private CaseMaker() {}
 
   static List<CaseSet> of(Choice choice) {
@@ -135,6 +137,12 @@ final class CaseMaker {
       topics.add(
           twice.contains(need.topic()) ? need.plug().name() + " " + need.topic() : need.topic());
     }
-    return String.join(", ", topics);
+    List<String> all = List.copyOf(topics);
+    return all.size() <= MOST_TOPICS
+        ? String.join(", ", all)
+        : String.join(", ", all.subList(0, MOST_TOPICS - 1))
+            + " and "
+            + (all.size() - MOST_TOPICS + 1)
+            + " more";
   }
 }

@@ -10,6 +10,8 @@ import org.loomwright.model.design.FuseFit;
 import org.loomwright.model.design.Landing;
 import org.loomwright.model.design.TraceLine;
 import org.loomwright.model.kit.KitOrder;
+import org.loomwright.model.quantity.Percent;
+import org.loomwright.model.rules.Sourced;
 import org.loomwright.model.vehicle.Circuit;
 import org.loomwright.model.vehicle.CircuitKind;
 import org.loomwright.model.vehicle.FuseBlock;
@@ -177,7 +179,13 @@ final class CheckMaker {
     return Optional.empty();
   }
 
-  private record DropAt(String caseId, double volts, List<TraceLine> trace) {}
+  private record DropAt(
+      String caseId, double volts, Sourced<Percent> limit, List<TraceLine> trace) {
+    // How much of its own limit it uses up: a spliced feed may lose more than an own one.
+    double share() {
+      return volts / limit.value().fraction();
+    }
+  }
 
   // The worst case of a need's feed or ground, and the voltage left at its pin.
   private void worstDrop(CaseSet set, NeedAt need) {
@@ -192,23 +200,22 @@ final class CheckMaker {
               .findFirst();
       if (last.isPresent()) {
         DropAt here = drop(last.get().strand(), member.id());
-        worst = worst == null || here.volts() > worst.volts() ? here : worst;
+        worst = worst == null || here.share() > worst.share() ? here : worst;
       }
     }
     if (worst == null) {
       return;
     }
-    var limit = ground ? order.rules().groundDrop() : order.rules().feedDrop();
     add(
         "drop/" + need.id(),
         "voltage drop on the " + (ground ? "ground" : "feed"),
         need.equipment().name() + ", " + need.topic(),
         List.of(worst.caseId()),
         worst.volts(),
-        limit.value().fraction() * supplyV,
+        worst.limit().value().fraction() * supplyV,
         true,
         "V",
-        limit.source(),
+        worst.limit().source(),
         worst.trace());
     if (!ground && need.need().minimumVoltage().isPresent()) {
       double groundV = order.rules().groundDrop().value().fraction() * supplyV;
@@ -264,7 +271,11 @@ final class CheckMaker {
               "vehicle document"));
     }
     trace.add(new TraceLine("drop from source to pin", "sum", volts, "V", "Ohm's law"));
-    return new DropAt(caseId, volts, trace);
+    Sourced<Percent> limit =
+        last.kind() == CircuitKind.GROUND
+            ? order.rules().groundDrop()
+            : host.isPresent() ? order.rules().splicedFeedDrop() : order.rules().feedDrop();
+    return new DropAt(caseId, volts, limit, trace);
   }
 
   private void fuseLimit(CaseSet set, NeedAt need) {

@@ -167,8 +167,9 @@ final class LeadMaker {
     if (strand.kind() == CircuitKind.GROUND) {
       return order.rules().groundDrop().value().fraction() * supplyV;
     }
-    double whole = order.rules().feedDrop().value().fraction() * supplyV;
     Optional<Circuit> host = feeds.host(strand, caseId);
+    var budget = host.isPresent() ? order.rules().splicedFeedDrop() : order.rules().feedDrop();
+    double whole = budget.value().fraction() * supplyV;
     return whole - host.map(it -> HostDrop.volts(it, load.continuousA())).orElse(0.0);
   }
 

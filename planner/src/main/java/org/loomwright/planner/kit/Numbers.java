@@ -143,18 +143,21 @@ final class Numbers {
     return result;
   }
 
-  private PartNumber number(Set<String> cases, Builds builds) {
-    List<Lead> own = leads.stream().filter(lead -> used(lead, cases)).toList();
+  private PartNumber number(Set<String> wanted, Builds builds) {
     Region region = builds.possible();
     for (CaseSet set : sets) {
-      Region any = builds.none();
+      region = region.and(any(set, wanted, builds));
+    }
+    // Cases that never come together with the number's own need no leads in it.
+    Set<String> cases = new LinkedHashSet<>();
+    for (CaseSet set : sets) {
       for (CaseSet.Member member : set.members()) {
-        if (cases.contains(member.id())) {
-          any = any.or(member.region());
+        if (wanted.contains(member.id()) && member.region().meets(region)) {
+          cases.add(member.id());
         }
       }
-      region = region.and(any);
     }
+    List<Lead> own = leads.stream().filter(lead -> used(lead, cases)).toList();
     List<PartLine> lines = priceList.lines(parts.count(own, cases));
     double minutes = parts.benchMinutes(own);
     return new PartNumber(
@@ -168,6 +171,16 @@ final class Numbers {
         PriceList.total(lines),
         Prices.cents(BigDecimal.valueOf(prices.work(minutes))),
         prices.currency());
+  }
+
+  private static Region any(CaseSet set, Set<String> cases, Builds builds) {
+    Region any = builds.none();
+    for (CaseSet.Member member : set.members()) {
+      if (cases.contains(member.id())) {
+        any = any.or(member.region());
+      }
+    }
+    return any;
   }
 
   private static boolean used(Lead lead, Set<String> cases) {

@@ -35,9 +35,13 @@ final class Strand {
     needsByCase.put(caseId, new LinkedHashSet<>(needs));
   }
 
-  /** Whether a draft used in some cases could be this wire. */
-  boolean canServe(LeadDraft draft, Set<String> cases) {
-    if (draft.kind() != first.kind() || cases.stream().anyMatch(byCase::containsKey)) {
+  /** Whether a draft, with the needs it serves by case, could be this wire. */
+  boolean canServe(LeadDraft draft, Map<String, Set<NeedAt>> uses) {
+    boolean sameNeed =
+        uses.values().stream().flatMap(Set::stream).anyMatch(need -> needs().contains(need));
+    if (draft.kind() != first.kind()
+        || !sameNeed
+        || uses.keySet().stream().anyMatch(byCase::containsKey)) {
       return false;
     }
     return byCase.values().stream()

@@ -34,7 +34,7 @@ final class StrandMaker {
         (key, draft) -> {
           Map<String, Set<NeedAt>> byCase = uses.getOrDefault(key, Map.of());
           Optional<Strand> shared =
-              strands.stream().filter(it -> it.canServe(draft, byCase.keySet())).findFirst();
+              strands.stream().filter(it -> it.canServe(draft, byCase)).findFirst();
           Strand strand =
               shared.orElseGet(
                   () -> {

@@ -1,15 +1,18 @@
 package org.loomwright.planner.proof;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import org.loomwright.model.vehicle.Trait;
 
 /** What the fitter knows at a step: the answers given on the way to it. */
 final class Knowledge {
-  /** Most different sets of questions asked on the ways to one step. */
-  private static final int MOST_PARTS = 100_000;
+  /** Most parts looked at for one test. */
+  private static final int MOST_PARTS = 20_000;
 
   private final Subject subject;
   private final Progress progress;
@@ -34,50 +37,84 @@ final class Knowledge {
     }
   }
 
-  /** All builds as one part that counts only questions asked on every way: less is known. */
-  Part atLeast(Region here) {
-    SortedSet<String> notAsked = new TreeSet<>();
-    SortedSet<String> notRead = new TreeSet<>();
-    for (Trait trait : subject.vehicle().traits()) {
-      if (!here.within(progress.asked(trait.id()))) {
-        notAsked.add(trait.id());
-      }
-      if (trait.tell().how().isReading() && !here.within(progress.read(trait.id()))) {
-        notRead.add(trait.id());
-      }
-    }
-    return new Part(notAsked, notRead, here);
+  /** Finds where something fails for a part; more knowledge never makes it fail on more builds. */
+  interface Test {
+    Region failing(Part part);
   }
 
   /**
-   * The builds split by what was asked on their way.
+   * The parts on which a test fails, with exactly what is known there. Parts are made only as fine
+   * as the answer needs: a part is done when counting only questions asked on every way to it
+   * nothing fails, or when counting all questions asked on any way the same builds fail. Builds
+   * that agree on all of the latter went the same way, as ways are decided by answers, so they
+   * can't be told apart either.
    *
+   * @param relevant traits to split by first
    * @throws UnprovableException when there are too many parts
    */
-  List<Part> exactly(Region here) {
-    List<Region> parts = List.of(here);
-    for (Trait trait : subject.vehicle().traits()) {
-      parts = split(parts, progress.asked(trait.id()));
-      parts = split(parts, progress.read(trait.id()));
+  List<Part> failing(Region here, SortedSet<String> relevant, Test test) {
+    List<Part> found = new ArrayList<>();
+    Deque<Region> left = new ArrayDeque<>(List.of(here));
+    for (int splits = 0; !left.isEmpty(); splits++) {
+      if (splits > MOST_PARTS) {
+        throw new UnprovableException(
+            "more than " + MOST_PARTS + " different sets of questions lead to one step");
+      }
+      Region builds = left.remove();
+      Part less = part(builds, true);
+      Region fails = test.failing(less);
+      if (fails.isEmpty()) {
+        continue;
+      }
+      Part more = part(builds, false);
+      if (test.failing(more).equals(fails)) {
+        found.add(more);
+        continue;
+      }
+      Region by =
+          partly(builds, relevant)
+              .or(() -> partly(builds, fails.support()))
+              .orElseGet(() -> partly(builds, allTraits()).orElseThrow());
+      left.add(builds.and(by));
+      left.add(builds.minus(by));
     }
-    return parts.stream().map(this::atLeast).toList();
+    return found;
   }
 
-  private static List<Region> split(List<Region> parts, Region by) {
-    List<Region> finer = new ArrayList<>();
-    for (Region part : parts) {
-      Region in = part.and(by);
-      if (in.isEmpty() || in.equals(part)) {
-        finer.add(part);
-      } else {
-        finer.add(in);
-        finer.add(part.minus(by));
+  private SortedSet<String> allTraits() {
+    SortedSet<String> names = new TreeSet<>();
+    subject.vehicle().traits().forEach(trait -> names.add(trait.id()));
+    return names;
+  }
+
+  /** Builds on whose way one of the traits was asked or measured, where on others it was not. */
+  private Optional<Region> partly(Region builds, SortedSet<String> traits) {
+    for (String trait : traits) {
+      for (Region by : List.of(progress.asked(trait), progress.read(trait))) {
+        if (builds.meets(by) && !builds.within(by)) {
+          return Optional.of(by);
+        }
       }
     }
-    if (finer.size() > MOST_PARTS) {
-      throw new UnprovableException(
-          "more than " + MOST_PARTS + " different sets of questions lead to one step");
+    return Optional.empty();
+  }
+
+  /** Builds as one part, with the questions asked on every way to it, or on any. */
+  private Part part(Region builds, boolean every) {
+    SortedSet<String> notAsked = new TreeSet<>();
+    SortedSet<String> notRead = new TreeSet<>();
+    for (Trait trait : subject.vehicle().traits()) {
+      if (!counts(builds, progress.asked(trait.id()), every)) {
+        notAsked.add(trait.id());
+      }
+      if (trait.tell().how().isReading() && !counts(builds, progress.read(trait.id()), every)) {
+        notRead.add(trait.id());
+      }
     }
-    return finer;
+    return new Part(notAsked, notRead, builds);
+  }
+
+  private static boolean counts(Region builds, Region done, boolean every) {
+    return every ? builds.within(done) : builds.meets(done);
   }
 }

@@ -77,48 +77,68 @@ final class LandedRight implements StepCheck {
     if (visit.here().isEmpty()) {
       return;
     }
-    // Less knowledge is enough in most cases and saves splitting by all that was asked.
-    Findings trial = new Findings(subject.possible());
-    musts.forEach(must -> check(visit, visit.knowledge().atLeast(visit.here()), must, hard, trial));
-    if (trial.all().isEmpty()) {
-      musts.forEach(
-          must ->
-              visit
-                  .findings()
-                  .require(true, visit.here(), Claim.LANDED_RIGHT, Optional.of(visit.step()), ""));
-      return;
-    }
-    for (Knowledge.Part part : visit.knowledge().exactly(visit.here())) {
-      musts.forEach(must -> check(visit, part, must, hard, visit.findings()));
+    for (Must must : musts) {
+      // Where the answers don't even rule out that it is wrong, that is the thing to say.
+      if (rightly(visit, must) && hard) {
+        measured(visit, must);
+      }
     }
   }
 
-  private void check(Visit visit, Knowledge.Part part, Must must, boolean hard, Findings findings) {
-    Region known = part.known(subject.possible());
-    Region wrong = known.minus(must.so());
-    SortedSet<String> open = must.so().support();
-    open.retainAll(part.notAsked());
-    findings.failOn(
-        wrong,
-        Claim.LANDED_RIGHT,
-        Optional.of(visit.step()),
-        part.builds().meets(wrong)
-            ? must.otherwise()
-                + (open.isEmpty() ? "" : "; " + subject.names(open) + " was not asked before")
-            : "no answer given before this step rules out that " + must.otherwise());
-    if (hard && wrong.isEmpty()) {
-      SortedSet<String> culprits = known.forget(part.notRead()).minus(must.so()).support();
-      culprits.retainAll(part.notRead());
-      findings.require(
-          culprits.isEmpty(),
-          part.builds(),
-          Claim.LANDED_RIGHT,
-          Optional.of(visit.step()),
-          "this can't be undone easily and rests on "
-              + subject.names(culprits)
-              + ", which a meter tells and nobody measured before; otherwise it might be that "
-              + must.otherwise());
+  /** Whether what must be so follows from the answers; keeps a fault where it does not. */
+  private boolean rightly(Visit visit, Must must) {
+    Optional<Step> at = Optional.of(visit.step());
+    visit.findings().require(true, visit.here(), Claim.LANDED_RIGHT, at, "");
+    List<Knowledge.Part> parts =
+        visit.knowledge().failing(visit.here(), must.so().support(), it -> wrong(it, must));
+    for (Knowledge.Part part : parts) {
+      Region wrong = wrong(part, must);
+      SortedSet<String> open = must.so().support();
+      open.retainAll(part.notAsked());
+      visit
+          .findings()
+          .failOn(
+              wrong,
+              Claim.LANDED_RIGHT,
+              at,
+              part.builds().meets(wrong)
+                  ? must.otherwise()
+                      + (open.isEmpty() ? "" : "; " + subject.names(open) + " was not asked before")
+                  : "no answer given before this step rules out that " + must.otherwise());
     }
+    return parts.isEmpty();
+  }
+
+  private Region wrong(Knowledge.Part part, Must must) {
+    return part.known(subject.possible()).minus(must.so());
+  }
+
+  /** It does not rest on what a meter could have told and did not. */
+  private void measured(Visit visit, Must must) {
+    for (Knowledge.Part part :
+        visit.knowledge().failing(visit.here(), must.so().support(), it -> unmeasured(it, must))) {
+      visit
+          .findings()
+          .failOn(
+              part.builds(),
+              Claim.LANDED_RIGHT,
+              Optional.of(visit.step()),
+              "this can't be undone easily and rests on "
+                  + subject.names(culprits(part, must))
+                  + ", which a meter tells and nobody measured before; otherwise it might be that "
+                  + must.otherwise());
+    }
+  }
+
+  private Region unmeasured(Knowledge.Part part, Must must) {
+    return culprits(part, must).isEmpty() ? part.builds().in().none() : part.builds();
+  }
+
+  private SortedSet<String> culprits(Knowledge.Part part, Must must) {
+    Region known = part.known(subject.possible());
+    SortedSet<String> culprits = known.forget(part.notRead()).minus(must.so()).support();
+    culprits.retainAll(part.notRead());
+    return culprits;
   }
 
   private List<Must> plugToPull(Act.PullPlug act) {

@@ -120,12 +120,8 @@ final class Walk {
   }
 
   private void decided(Step step, Edge edge, Region here, Region when) {
-    // Less knowledge is enough in most cases and saves splitting by all that was asked.
-    if (undecided(knowledge.atLeast(here), when).isEmpty()) {
-      findings.require(true, here, Claim.DECIDED, Optional.of(step), "");
-      return;
-    }
-    for (Knowledge.Part part : knowledge.exactly(here)) {
+    findings.require(true, here, Claim.DECIDED, Optional.of(step), "");
+    for (Knowledge.Part part : knowledge.failing(here, when.support(), it -> undecided(it, when))) {
       SortedSet<String> open = when.support();
       open.retainAll(part.notAsked());
       findings.failOn(

@@ -99,7 +99,11 @@ final class WireLimits implements NetCheck {
     }
     Rules rules = subject.order().rules();
     boolean ground = traced.source().kind() == Source.Kind.GROUND;
-    double share = (ground ? rules.groundDrop() : rules.feedDrop()).value().fraction();
+    boolean spliced = traced.path().stream().anyMatch(link -> link.source().isPresent());
+    double share =
+        (ground ? rules.groundDrop() : spliced ? rules.splicedFeedDrop() : rules.feedDrop())
+            .value()
+            .fraction();
     double limitV = share * subject.vehicle().supply().volts();
     double dropV = dropV(at, traced);
     String figure =

@@ -61,7 +61,11 @@ public final class LeadCosts {
     Rules rules = order.rules();
     double supplyV = order.vehicle().supply().volts();
     double budget =
-        (draft.kind() == CircuitKind.GROUND ? rules.groundDrop() : rules.feedDrop())
+        (draft.kind() == CircuitKind.GROUND
+                    ? rules.groundDrop()
+                    : draft.a() instanceof Touch.AtCircuit
+                        ? rules.splicedFeedDrop()
+                        : rules.feedDrop())
                 .value()
                 .fraction()
             * supplyV

@@ -242,6 +242,7 @@ final class Docs {
         percent("60 %"),
         percent("125 %"),
         percent("3 %"),
+        percent("10 %"),
         percent("2 %"),
         percent("10 %"),
         new Sourced<>(WireSize.of("0.75 mm²"), "invented"),

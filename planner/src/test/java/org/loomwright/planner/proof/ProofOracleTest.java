@@ -22,7 +22,7 @@ import org.loomwright.model.vehicle.Trait;
 class ProofOracleTest {
   private static final Map<String, int[]> OUTCOMES = new TreeMap<>();
 
-  @Property(tries = 2000)
+  @Property(tries = 1000)
   void agreesWithAWalkOfEachBuild(@ForAll long seed) {
     RandomKit kit = new RandomKit(seed);
     BruteForce brute = new BruteForce(kit);

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.IntFunction;
 import org.loomwright.model.colour.Colour;
 import org.loomwright.model.condition.Condition;
 import org.loomwright.model.design.Act;
@@ -169,10 +170,11 @@ final class RandomKit {
         : new Landing.InSlot("rear", "F" + (lead - CAVITIES), "T-blade");
   }
 
-  private Design design() {
+  /** Leads of which only end a is told of, landing as given. */
+  static List<Lead> leads(int number, IntFunction<Landing> landing) {
     List<Lead> leads = new ArrayList<>();
-    for (int i = 0; i < CAVITIES + fed.length; i++) {
-      LeadEnd a = new LeadEnd("floor", List.of(new EndUse(landing(i), List.of("A1"), true)));
+    for (int i = 0; i < number; i++) {
+      LeadEnd a = new LeadEnd("floor", List.of(new EndUse(landing.apply(i), List.of("A1"), true)));
       leads.add(
           new Lead(
               "L" + i,
@@ -194,8 +196,12 @@ final class RandomKit {
               1,
               0));
     }
+    return leads;
+  }
+
+  private Design design() {
     return new Design(
-        leads,
+        leads(CAVITIES + fed.length, RandomKit::landing),
         List.of(),
         List.of(),
         List.of(),

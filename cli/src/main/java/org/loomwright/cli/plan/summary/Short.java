@@ -9,6 +9,7 @@ import org.loomwright.papers.words.Names;
 /** Names short enough for a screen; the pack has them in full. */
 final class Short {
   private static final int LONGEST_SOURCE = 60;
+  private static final int LONGEST_REASON = 280;
 
   private final Names names;
 
@@ -74,6 +75,17 @@ final class Short {
   static String source(String source) {
     int end = source.indexOf(';');
     return source.length() <= LONGEST_SOURCE || end < 0 ? source : source.substring(0, end) + "; …";
+  }
+
+  /** A reason; a long one up to the last statement that a few lines have room for. */
+  static String reason(String reason) {
+    if (reason.length() <= LONGEST_REASON) {
+      return reason;
+    }
+    int end =
+        Math.max(
+            reason.lastIndexOf("; ", LONGEST_REASON), reason.lastIndexOf(", ", LONGEST_REASON));
+    return reason.substring(0, end > 0 ? end : LONGEST_REASON) + "; …";
   }
 
   private static String bare(String name) {

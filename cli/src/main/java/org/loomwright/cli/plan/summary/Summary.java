@@ -170,7 +170,7 @@ public final class Summary {
               + "): "
               + it.needs().stream().map(brief::need).collect(Collectors.joining(", "))
               + ": "
-              + it.reason());
+              + Short.reason(it.reason()));
     }
     unserved.more().ifPresent(words -> screen.item("…", words));
   }
