@@ -51,6 +51,31 @@ class DescribedOracleTest {
         .coverage(c -> c.check(true).percentage(p -> p > 8));
   }
 
+  @Property(tries = 200, shrinking = ShrinkingMode.OFF, edgeCases = EdgeCasesMode.NONE)
+  void whatIsKnownAlreadyNeedNotBeSaid(@ForAll long seed) {
+    Draw draw = new Draw(seed);
+    Vehicle vehicle = draw.rules(draw.traits(new VehicleBuilder(), draw.number(2, 8))).build();
+    Builds builds = Builds.of(vehicle);
+    Condition known = draw.condition(vehicle.traits());
+    Condition written = draw.condition(vehicle.traits());
+    List<String> keep =
+        vehicle.traits().stream().map(Trait::id).filter(id -> draw.chance(30)).toList();
+    Region care = builds.where(known);
+    Region region = care.and(builds.where(written));
+    Described described = Described.of(region, care, keep);
+    Set<Map<String, String>> all = AllBuilds.of(vehicle);
+    for (Map<String, String> build : all) {
+      if (known.holds(build)) {
+        assertThat(described.when().holds(build)).as("%s", build).isEqualTo(written.holds(build));
+      }
+    }
+    Statistics.label("others were possible but known not to be")
+        .collect(
+            !region.isEmpty()
+                && all.stream().anyMatch(it -> described.when().holds(it) && !known.holds(it)))
+        .coverage(c -> c.check(true).percentage(p -> p > 10));
+  }
+
   @Property(tries = 250, shrinking = ShrinkingMode.OFF, edgeCases = EdgeCasesMode.NONE)
   void wordsAreMadeOfValueWordsOnly(@ForAll long seed) {
     Draw draw = new Draw(seed);
