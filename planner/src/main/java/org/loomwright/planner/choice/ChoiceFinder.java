@@ -9,7 +9,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.loomwright.model.design.Unserved;
 import org.loomwright.planner.builds.Region;
 import org.loomwright.planner.need.NeedAt;
@@ -22,8 +25,10 @@ import org.loomwright.planner.ways.Way;
  *
  * <p>Needs start apart, linked only where they may share a lead. Each component is planned on its
  * own. If two components then want the same spot on some build, or a capacity might be exceeded,
- * exactly those are joined and planned again. A plan of the parts that fits together is the
- * cheapest of the whole, because planning apart only leaves limits out.
+ * exactly those are joined and planned again; so that needs with equal spots to choose from stay
+ * apart, each component keeps clear of spots of those before it where that costs nothing. A plan of
+ * the parts that fits together is the cheapest of the whole, because planning apart only leaves
+ * limits out.
  */
 public final class ChoiceFinder {
   private final Map<NeedAt, List<Way>> ways;
@@ -48,11 +53,17 @@ public final class ChoiceFinder {
   /** Chooses. */
   public Choice find() {
     List<List<NeedAt>> parts = apart();
-    Map<List<NeedAt>, Planned> known = new LinkedHashMap<>();
+    Map<Task, Planned> known = new LinkedHashMap<>();
     while (true) {
       List<Planned> planned = new ArrayList<>();
+      Set<String> taken = new TreeSet<>();
       for (List<NeedAt> part : parts) {
-        planned.add(known.computeIfAbsent(part, this::plan));
+        Set<String> avoid = new TreeSet<>(taken);
+        avoid.retainAll(spots(part.stream().flatMap(need -> waysOf(need).stream())));
+        Planned plan = known.computeIfAbsent(new Task(part, avoid), this::plan);
+        planned.add(plan);
+        taken.addAll(
+            spots(plan.component().picks().stream().flatMap(it -> it.ways().values().stream())));
       }
       Optional<Set<Integer>> clash =
           Clashes.find(planned.stream().map(Planned::component).toList());
@@ -65,9 +76,21 @@ public final class ChoiceFinder {
     }
   }
 
+  private record Task(List<NeedAt> needs, Set<String> avoid) {}
+
   private record Planned(Choice.Component component, List<Unserved> unserved) {}
 
-  private Planned plan(List<NeedAt> needs) {
+  private List<Way> waysOf(NeedAt need) {
+    return ways.getOrDefault(need, List.of());
+  }
+
+  private static Set<String> spots(Stream<Way> ways) {
+    return ways.flatMap(way -> Spots.taken(way).keySet().stream())
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  private Planned plan(Task task) {
+    List<NeedAt> needs = task.needs();
     List<Group> groups = Groups.of(needs, ways, possible);
     Map<Map<NeedAt, Way>, Region> picks = new LinkedHashMap<>();
     Set<String> liked = new HashSet<>();
@@ -78,7 +101,7 @@ public final class ChoiceFinder {
             .sorted(Comparator.comparingDouble((Group it) -> -it.region().share()))
             .toList();
     for (Group group : ordered) {
-      Optional<Map<NeedAt, Way>> best = solver.solve(group, needs, liked);
+      Optional<Map<NeedAt, Way>> best = solver.solve(group, needs, liked, task.avoid());
       if (best.isPresent()) {
         picks.merge(best.get(), group.region(), Region::or);
         best.get().values().stream()

@@ -59,7 +59,7 @@ final class Conflicts {
     for (NeedAt need : needs) {
       List<NeedAt> rest = new ArrayList<>(core);
       rest.remove(need);
-      if (!rest.isEmpty() && solver.solve(group, rest, Set.of()).isEmpty()) {
+      if (!rest.isEmpty() && solver.solve(group, rest, Set.of(), Set.of()).isEmpty()) {
         core = rest;
       }
     }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
 import org.chocosolver.solver.Model;
 import org.chocosolver.solver.Solution;
@@ -45,9 +46,11 @@ final class WaySolver {
    * @param needs needs to meet
    * @param liked leads already used for other groups; on equal cost they are preferred, which keeps
    *     the number of cases low
+   * @param avoid spots to leave to others on equal cost
    * @return a way per need, empty when no set meets all needs
    */
-  Optional<Map<NeedAt, Way>> solve(Group group, Collection<NeedAt> needs, Set<String> liked) {
+  Optional<Map<NeedAt, Way>> solve(
+      Group group, Collection<NeedAt> needs, Set<String> liked, Set<String> avoid) {
     Model model = new Model("ways");
     Map<Way, BoolVar> chosen = new LinkedHashMap<>();
     Map<String, BoolVar> brought = new LinkedHashMap<>();
@@ -78,7 +81,7 @@ final class WaySolver {
     }
     exclusive(model, chosen);
     capacities(model, chosen);
-    IntVar cost = cost(model, chosen, brought, opened, drafts, liked);
+    IntVar cost = cost(model, chosen, brought, opened, drafts, liked, avoid);
     model.setObjective(Model.MINIMIZE, cost);
     List<BoolVar> decisions = new ArrayList<>(chosen.values());
     decisions.addAll(brought.values());
@@ -146,13 +149,16 @@ final class WaySolver {
       Map<String, BoolVar> brought,
       Map<String, BoolVar> opened,
       Map<String, LeadDraft> drafts,
-      Set<String> liked) {
+      Set<String> liked,
+      Set<String> avoid) {
     List<BoolVar> variables = new ArrayList<>();
     List<Integer> weights = new ArrayList<>();
     chosen.forEach(
         (way, variable) -> {
           variables.add(variable);
-          weights.add((int) Math.round(way.ownCost() * COST_UNIT));
+          Set<String> contested = new TreeSet<>(Spots.taken(way).keySet());
+          contested.retainAll(avoid);
+          weights.add((int) Math.round(way.ownCost() * COST_UNIT) + contested.size());
         });
     brought.forEach(
         (key, variable) -> {

@@ -15,6 +15,7 @@ import org.loomwright.model.vehicle.Undo;
 import org.loomwright.planner.builds.Region;
 import org.loomwright.planner.need.Already;
 import org.loomwright.planner.need.Facts;
+import org.loomwright.planner.need.HostLimit;
 import org.loomwright.planner.need.NeedAt;
 import org.loomwright.planner.need.Needs;
 
@@ -82,7 +83,7 @@ public final class WayFinder {
               List.of(new Demand(one.getValue(), one.getKey().name() + " is not there")),
               one.getValue(),
               List.of(),
-              List.of(),
+              added(need, one.getKey()),
               List.of(),
               0,
               Undo.EASILY,
@@ -90,6 +91,23 @@ public final class WayFinder {
               Optional.empty()));
     }
     return ways;
+  }
+
+  // What the need adds to the load on file, so that nothing spliced in counts on the same room. The
+  // load of a wire that ends at this pin alone is the load of this pin.
+  private List<Use> added(NeedAt need, Circuit circuit) {
+    double loadA = circuit.load().map(it -> it.amperes()).orElse(0.0);
+    double addedA = circuit.to().size() > 1 ? need.currentA() : need.currentA() - loadA;
+    if (circuit.fuse().isEmpty()
+        || circuit.load().isEmpty()
+        || need.need().kind() == NeedKind.GROUND
+        || addedA <= 0) {
+      return List.of();
+    }
+    double roomA =
+        HostLimit.of(circuit, order.vehicle(), order.rules()) * circuit.fuse().get().amperes()
+            - loadA;
+    return List.of(new Use("circuit " + circuit.id(), addedA, roomA, circuit.name()));
   }
 
   private Way wished(Way way) {

@@ -58,7 +58,7 @@ class ChoiceOracleTest {
         // Costs are whole thousandths in the solver, and one more for a lead not used elsewhere.
         double slack =
             0.001 * chosen.values().stream().mapToInt(it -> 1 + 2 * it.leads().size()).sum()
-                + 0.001 * 3 * needs.size();
+                + 0.001 * 5 * needs.size();
         assertThat(trial.cost(chosen.values())).isCloseTo(best.get(), Offset.offset(slack));
         contested |= !Trial.fits(eachAlone(needs, open, trial).values());
       }
@@ -66,13 +66,13 @@ class ChoiceOracleTest {
     checkShape(choice, needs);
     Statistics.label("some builds served, some not")
         .collect(served > 0 && served < all.size())
-        .coverage(c -> c.check(true).percentage(p -> p > 12));
+        .coverage(c -> c.check(true).percentage(p -> p > 8));
     Statistics.label("the cheapest ways of the needs alone do not fit together")
         .collect(contested)
-        .coverage(c -> c.check(true).percentage(p -> p > 15));
+        .coverage(c -> c.check(true).percentage(p -> p > 12));
     Statistics.label("several picks")
         .collect(choice.components().stream().anyMatch(it -> it.picks().size() > 1))
-        .coverage(c -> c.check(true).percentage(p -> p > 20));
+        .coverage(c -> c.check(true).percentage(p -> p > 15));
   }
 
   @Property(tries = 40, shrinking = ShrinkingMode.OFF, edgeCases = EdgeCasesMode.NONE)

@@ -184,6 +184,82 @@ class ContestTest {
     assertThat(choice.components()).allMatch(it -> it.picks().size() == 2);
   }
 
+  @Test
+  void needsWithEqualSlotsToChooseFromStayApart() {
+    int many = 24;
+    VehicleBuilder vehicle = new VehicleBuilder();
+    List<Equipment> equipment = new ArrayList<>();
+    List<Mount> mounts = new ArrayList<>();
+    List<Slot> slots = new ArrayList<>();
+    for (int i = 1; i <= many; i++) {
+      vehicle.trait("t" + i, "x", "y");
+      vehicle.add(Bits.connector("k" + i, "rear", Optional.empty()));
+      vehicle.add(
+          Bits.circuit(
+              "c" + i,
+              CircuitKind.SUPPLY,
+              Optional.of("30"),
+              "unit computer",
+              "cavity k" + i + " 1",
+              Condition.of("t" + i + " = x")));
+      slots.add(Bits.slot("n" + i, "s", Condition.always()));
+      equipment.add(Bits.equipment("e" + i, Bits.plug("p", Bits.pin("1", Bits.supply("30", 1)))));
+      mounts.add(Bits.on("e" + i, "p", "k" + i));
+    }
+    vehicle.add(
+        Bits.block("b", List.of(Bits.section("s", "30", Condition.always(), 40, 0)), slots));
+    Choice choice = choose(Bits.order(vehicle.build(), equipment, mounts));
+    assertThat(choice.unserved()).isEmpty();
+    assertThat(choice.groups()).isLessThanOrEqualTo(2 * many);
+    List<Way> landed =
+        choice.components().stream()
+            .flatMap(it -> it.picks().stream())
+            .flatMap(it -> it.ways().values().stream())
+            .filter(it -> it.kind() != WayKind.ALREADY_WIRED)
+            .toList();
+    assertThat(landed).hasSize(many);
+    assertThat(Trial.fits(landed)).isTrue();
+  }
+
+  // Behind 10 A in the cabin 8 A may flow: 3 A of the lamp, and 3 A of one of the two fans, not of
+  // both.
+  @Test
+  void aNeedWiredAlreadyTakesItsRoomOnTheWire() {
+    KitOrder order =
+        Bits.order(
+            new VehicleBuilder()
+                .trait("a", "x", "y")
+                .add(Bits.connector("k1", "rear", Optional.empty()))
+                .add(Bits.connector("k2", "rear", Optional.empty()))
+                .add(
+                    Bits.circuit(
+                        "c",
+                        CircuitKind.SUPPLY,
+                        Optional.of("30"),
+                        "unit computer",
+                        List.of("cavity k1 1", "unit lamp"),
+                        "2.5 mm²",
+                        Condition.of("a = x"),
+                        Optional.of(Bits.amps(10)),
+                        Optional.of(Bits.amps(3)),
+                        List.of("rear"),
+                        false))
+                .build(),
+            List.of(
+                Bits.equipment("left", Bits.plug("p", Bits.pin("1", Bits.supply("30", 3)))),
+                Bits.equipment("right", Bits.plug("p", Bits.pin("1", Bits.supply("30", 3))))),
+            List.of(Bits.on("left", "p", "k1"), Bits.on("right", "p", "k2")));
+    List<Unserved> unserved = choose(order).unserved();
+    assertThat(unserved)
+        .filteredOn(it -> it.when().equals(Condition.of("a = x")))
+        .singleElement()
+        .satisfies(
+            it -> {
+              assertThat(it.needs()).containsExactly("left/p/1", "right/p/1");
+              assertThat(it.reason()).contains("more of wire c than there is");
+            });
+  }
+
   private static Choice choose(KitOrder order) {
     Builds builds = Builds.of(order.vehicle());
     LeadCosts costs = new LeadCosts(order, new Routes(order.vehicle()));
