@@ -17,6 +17,7 @@ import org.loomwright.model.design.LeadEnd;
 import org.loomwright.model.design.PartNumber;
 import org.loomwright.model.design.Step;
 import org.loomwright.model.kit.Mount;
+import org.loomwright.model.vehicle.Connector;
 import org.loomwright.model.vehicle.Trait;
 import org.loomwright.model.vehicle.TraitValue;
 
@@ -128,12 +129,36 @@ final class Complete implements StepCheck {
     for (Mount mount : subject.order().kit().mounts()) {
       String plug = mount.equipment() + "/" + mount.plug();
       findings.failOn(
-          here.minus(progress.done(new Act.PlugIn(plug))),
+          here.and(added(mount, progress)).minus(progress.done(new Act.PlugIn(plug))),
           Claim.COMPLETE,
           at,
           "no step plugs in '" + plug + "'");
     }
     fuses(at, here, progress, findings);
+  }
+
+  /**
+   * Builds on which the kit brings a plug's housing or fills its connector. Elsewhere the plug may
+   * have been in since an earlier fitting, which no record tells.
+   */
+  private Region added(Mount mount, Progress progress) {
+    Optional<Connector> connector =
+        mount.connector().flatMap(id -> subject.vehicle().connector(id));
+    if (connector.isEmpty()) {
+      return subject.possible();
+    }
+    Region filled =
+        progress.done(
+            act ->
+                Ends.of(act)
+                    .filter(put -> put.landing() instanceof Landing.InCavity)
+                    .filter(
+                        put ->
+                            ((Landing.InCavity) put.landing())
+                                .connector()
+                                .equals(connector.get().id()))
+                    .isPresent());
+    return filled.or(subject.facts().present(connector.get()).not());
   }
 
   private void box(
