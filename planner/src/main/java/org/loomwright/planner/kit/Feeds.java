@@ -62,7 +62,7 @@ final class Feeds {
                   .flatMap((FuseBlock block) -> block.slot(at.slot()))
                   .orElseThrow(() -> new IllegalStateException("no " + key));
           org.loomwright.model.parts.Fuse part =
-              FuseForms.smallest(
+              FuseForms.best(
                       order.parts(),
                       slot.form(),
                       loads.getOrDefault(key, Load.NONE),

@@ -89,7 +89,7 @@ public final class Planner {
             choice.groups()),
         gaps(),
         fit(),
-        wayLines(ways, made),
+        wayLines(ways, made, prices, costs),
         cases,
         choice.unserved(),
         made.design(),
@@ -131,7 +131,15 @@ public final class Planner {
     }
   }
 
-  private static List<WayLine> wayLines(Map<NeedAt, List<Way>> ways, Made made) {
+  // What the way costs on its own: its leads, its openings and its work in the vehicle.
+  private static double cost(Way way, DraftPrices prices, LeadCosts costs) {
+    return way.ownCost()
+        + way.leads().stream().mapToDouble(prices::of).sum()
+        + way.openings().stream().mapToDouble(costs::openingWork).sum();
+  }
+
+  private static List<WayLine> wayLines(
+      Map<NeedAt, List<Way>> ways, Made made, DraftPrices prices, LeadCosts costs) {
     Map<String, List<String>> used = new LinkedHashMap<>();
     for (CaseSet set : made.sets()) {
       for (CaseSet.Member member : set.members()) {
@@ -154,10 +162,10 @@ public final class Planner {
                 way.words(),
                 Described.of(way.when()).when(),
                 way.when().count(),
-                way.ownCost(),
+                cost(way, prices, costs),
                 way.undo(),
                 uses,
-                way.forbidden(),
+                way.forbidden().or(way::weak),
                 used.getOrDefault(way.id(), List.of())));
       }
     }

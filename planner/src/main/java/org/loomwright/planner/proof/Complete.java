@@ -16,11 +16,8 @@ import org.loomwright.model.design.Lead;
 import org.loomwright.model.design.LeadEnd;
 import org.loomwright.model.design.PartNumber;
 import org.loomwright.model.design.Step;
-import org.loomwright.model.equipment.Pin;
-import org.loomwright.model.equipment.Plug;
 import org.loomwright.model.kit.Mount;
-import org.loomwright.model.vehicle.Circuit;
-import org.loomwright.model.vehicle.Spot;
+import org.loomwright.model.vehicle.Connector;
 import org.loomwright.model.vehicle.Trait;
 import org.loomwright.model.vehicle.TraitValue;
 
@@ -118,29 +115,6 @@ final class Complete implements StepCheck {
         put.words() + " does not come from the bench as this step lands it");
   }
 
-  /** Builds that had every needed pin of a plug wired: it is plugged in from before. */
-  private Region wiredBefore(Mount mount) {
-    Region all = subject.facts().possible();
-    List<Pin> pins =
-        subject.order().plug(mount).map(Plug::pins).orElse(List.of()).stream()
-            .filter(pin -> pin.need().isPresent())
-            .toList();
-    for (Pin pin : pins) {
-      Region wired = subject.facts().regions().none();
-      for (Circuit circuit : subject.vehicle().circuits()) {
-        boolean ends =
-            mount
-                .connector()
-                .map(connector -> new Spot.OfCavity(connector, pin.cavity()))
-                .filter(circuit.to()::contains)
-                .isPresent();
-        wired = ends ? wired.or(subject.facts().present(circuit)) : wired;
-      }
-      all = all.and(wired);
-    }
-    return all;
-  }
-
   /** Every lead in the box is dealt with at both ends, as the design says for the case. */
   void atEnd(Step step, Region here, Progress progress, Findings findings) {
     Region sold = subject.facts().regions().none();
@@ -155,12 +129,36 @@ final class Complete implements StepCheck {
     for (Mount mount : subject.order().kit().mounts()) {
       String plug = mount.equipment() + "/" + mount.plug();
       findings.failOn(
-          here.minus(progress.done(new Act.PlugIn(plug))).minus(wiredBefore(mount)),
+          here.and(added(mount, progress)).minus(progress.done(new Act.PlugIn(plug))),
           Claim.COMPLETE,
           at,
           "no step plugs in '" + plug + "'");
     }
     fuses(at, here, progress, findings);
+  }
+
+  /**
+   * Builds on which the kit brings a plug's housing or fills its connector. Elsewhere the plug may
+   * have been in since an earlier fitting, which no record tells.
+   */
+  private Region added(Mount mount, Progress progress) {
+    Optional<Connector> connector =
+        mount.connector().flatMap(id -> subject.vehicle().connector(id));
+    if (connector.isEmpty()) {
+      return subject.possible();
+    }
+    Region filled =
+        progress.done(
+            act ->
+                Ends.of(act)
+                    .filter(put -> put.landing() instanceof Landing.InCavity)
+                    .filter(
+                        put ->
+                            ((Landing.InCavity) put.landing())
+                                .connector()
+                                .equals(connector.get().id()))
+                    .isPresent());
+    return filled.or(subject.facts().present(connector.get()).not());
   }
 
   private void box(

@@ -31,6 +31,20 @@ public final class FuseForms {
   }
 
   /**
+   * The smallest fuse on file that carries a load; where none does, the largest allowed, so that
+   * the failing check shows by how much it is too small.
+   */
+  public static Optional<Fuse> best(
+      Parts parts, String form, Load load, double loading, double mostA) {
+    return smallest(parts, form, load, loading, mostA)
+        .or(
+            () ->
+                onFile(parts, form).stream()
+                    .filter(it -> it.rating().amperes() <= mostA + 1e-9)
+                    .reduce((smaller, larger) -> larger));
+  }
+
+  /**
    * The smallest fuse on file that carries a load and rides out its peak.
    *
    * @param loading most continuous load as share of the rating

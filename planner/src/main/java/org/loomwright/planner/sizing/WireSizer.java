@@ -9,6 +9,7 @@ import org.loomwright.model.parts.Parts;
 import org.loomwright.model.parts.Wire;
 import org.loomwright.model.rules.Rules;
 import org.loomwright.physics.Check;
+import org.loomwright.physics.Require;
 import org.loomwright.physics.SumException;
 import org.loomwright.physics.Trace;
 import org.loomwright.physics.Verdict;
@@ -78,6 +79,40 @@ public final class WireSizer {
             check ->
                 !need.ground() || !(check.name().equals("loading") || check.name().equals("peak")))
         .toList();
+  }
+
+  /** The first check a wire fails, in words with its figure; empty when it passes all. */
+  public Optional<String> firstFailing(Wire wire, WireNeed need) {
+    if (wire.rating().celsius() <= need.ambientC()) {
+      return Optional.of(
+          "the insulation bears " + wire.rating().text() + ", no more than the ambient");
+    }
+    try {
+      Optional<String> protection =
+          protection(wire, need).stream()
+              .filter(check -> check.verdict() == Verdict.FAILS)
+              .map(
+                  check ->
+                      check.name()
+                          + " is "
+                          + Require.text(check.value())
+                          + " "
+                          + check.unit()
+                          + ", limit "
+                          + Require.text(check.limit()))
+              .findFirst();
+      double dropV = dropV(wire, need);
+      return protection.isPresent() || dropV <= need.dropV() + 1e-9
+          ? protection
+          : Optional.of(
+              "voltage drop is "
+                  + Require.text(dropV)
+                  + " V, limit "
+                  + Require.text(need.dropV())
+                  + " V");
+    } catch (SumException outsideTheSums) {
+      return Optional.ofNullable(outsideTheSums.getMessage());
+    }
   }
 
   /** How the figures of {@link #protection} were reached. */

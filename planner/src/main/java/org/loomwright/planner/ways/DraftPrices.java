@@ -46,7 +46,7 @@ public final class DraftPrices {
     Load load = Load.together(needs.getOrDefault(lead.key(), Set.of()));
     double loading = order.rules().fuseLoading().value().fraction();
     Fuse fuse =
-        FuseForms.smallest(order.parts(), "blade", load, loading, Double.POSITIVE_INFINITY)
+        FuseForms.best(order.parts(), "blade", load, loading, Double.POSITIVE_INFINITY)
             .map(it -> new Fuse(FuseFamily.REGULAR_BLADE, it.rating().amperes()))
             .orElse(new Fuse(FuseFamily.REGULAR_BLADE, 30));
     return costs

@@ -33,7 +33,7 @@ public final class FaultFuse {
     double continuousA = largest.map(it -> it.continuous().amperes()).orElse(ground.currentA());
     double mostA =
         largest.flatMap(Need::fuseAtMost).map(it -> it.amperes()).orElse(Double.POSITIVE_INFINITY);
-    return FuseForms.smallest(
+    return FuseForms.best(
             order.parts(),
             "blade",
             new Load(continuousA, 0, 0),

@@ -1,5 +1,6 @@
 package org.loomwright.planner.ways;
 
+import java.util.Comparator;
 import java.util.Optional;
 import org.loomwright.model.design.Landing;
 import org.loomwright.model.kit.KitOrder;
@@ -54,46 +55,57 @@ public final class LeadCosts {
    */
   public Optional<Wire> wire(
       LeadDraft draft, Load load, Fuse fuse, double leastAreaMm2, double share) {
-    Optional<Route> route = route(draft);
-    if (route.isEmpty()) {
-      return Optional.empty();
-    }
+    return need(draft, load, fuse, leastAreaMm2, share)
+        .flatMap(need -> sizer.smallest(need, wire -> fits(draft, wire, load)));
+  }
+
+  /** The largest wire that parts on file take at both ends. */
+  public Optional<Wire> largest(LeadDraft draft, Load load) {
+    return sizer.wires().stream()
+        .filter(wire -> fits(draft, wire, load))
+        .max(Comparator.comparingDouble(wire -> wire.size().areaMm2()));
+  }
+
+  /** The first check that even the largest fitting wire fails, with its figure. */
+  public Optional<String> firstFailing(LeadDraft draft, Load load, Fuse fuse) {
+    Optional<Wire> wire = largest(draft, load);
+    Optional<WireNeed> need = need(draft, load, fuse, 0, 1);
+    return wire.isPresent() && need.isPresent()
+        ? sizer.firstFailing(wire.get(), need.get())
+        : Optional.empty();
+  }
+
+  private boolean fits(LeadDraft draft, Wire wire, Load load) {
+    double otherMm2 = wire.size().areaMm2();
+    return ends.make(draft.a(), wire, load.continuousA(), false, otherMm2).isPresent()
+        && ends.make(draft.b(), wire, load.continuousA(), false, otherMm2).isPresent();
+  }
+
+  private Optional<WireNeed> need(
+      LeadDraft draft, Load load, Fuse fuse, double leastAreaMm2, double share) {
     Rules rules = order.rules();
+    boolean ground = draft.kind() == CircuitKind.GROUND;
     double supplyV = order.vehicle().supply().volts();
-    double budget =
-        (draft.kind() == CircuitKind.GROUND
-                    ? rules.groundDrop()
-                    : draft.a() instanceof Touch.AtCircuit
-                        ? rules.splicedFeedDrop()
-                        : rules.feedDrop())
-                .value()
-                .fraction()
-            * supplyV
-            * share;
-    double least =
-        Math.max(
-            leastAreaMm2,
-            (draft.kind() == CircuitKind.SIGNAL ? rules.leastSignalArea() : rules.leastSupplyArea())
-                .value()
-                .areaMm2());
-    WireNeed need =
-        new WireNeed(
-            draft.kind() == CircuitKind.GROUND,
-            load,
-            fuse,
-            lengthMm(route.get()),
-            lengthMm(route.get()),
-            route.get().ambientC(),
-            1,
-            least,
-            budget,
-            supplyV);
-    return sizer.smallest(
-        need,
-        wire ->
-            ends.make(draft.a(), wire, load.continuousA(), false, wire.size().areaMm2()).isPresent()
-                && ends.make(draft.b(), wire, load.continuousA(), false, wire.size().areaMm2())
-                    .isPresent());
+    var budget =
+        ground
+            ? rules.groundDrop()
+            : draft.a() instanceof Touch.AtCircuit ? rules.splicedFeedDrop() : rules.feedDrop();
+    var mechanical =
+        draft.kind() == CircuitKind.SIGNAL ? rules.leastSignalArea() : rules.leastSupplyArea();
+    return route(draft)
+        .map(
+            route ->
+                new WireNeed(
+                    ground,
+                    load,
+                    fuse,
+                    lengthMm(route),
+                    lengthMm(route),
+                    route.ambientC(),
+                    1,
+                    Math.max(leastAreaMm2, mechanical.value().areaMm2()),
+                    budget.value().fraction() * supplyV * share,
+                    supplyV));
   }
 
   /** Material and bench work of a lead in a given wire. */

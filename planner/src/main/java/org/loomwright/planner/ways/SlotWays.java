@@ -137,7 +137,7 @@ final class SlotWays {
                 .mapToDouble(it -> it.amperes())
                 .min()
                 .orElse(Double.POSITIVE_INFINITY));
-    return FuseForms.smallest(
+    return FuseForms.best(
             order.parts(),
             slot.form(),
             Load.together(wants),

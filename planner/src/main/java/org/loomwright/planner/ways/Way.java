@@ -23,6 +23,8 @@ import org.loomwright.planner.need.NeedAt;
  * @param ownCost cost beside leads and openings: work in the vehicle
  * @param undo how it can be taken back, the hardest of its acts
  * @param host factory circuit it relies on, if any
+ * @param weak check it is bound to fail, in words; taken only where nothing else is left, so that
+ *     the plan shows the failing check with its figure
  * @param forbidden why it is not allowed
  */
 public record Way(
@@ -38,6 +40,7 @@ public record Way(
     double ownCost,
     Undo undo,
     Optional<Circuit> host,
+    Optional<String> weak,
     Optional<String> forbidden) {
   public Way {
     demands = List.copyOf(demands);
@@ -66,12 +69,14 @@ public record Way(
         ownCost,
         undo,
         host,
+        weak,
         forbidden.or(() -> Optional.of(reason)));
   }
 
   /** The same way at another cost of its own. */
   public Way withOwnCost(double cost) {
     return new Way(
-        id, need, kind, words, demands, when, leads, uses, openings, cost, undo, host, forbidden);
+        id, need, kind, words, demands, when, leads, uses, openings, cost, undo, host, weak,
+        forbidden);
   }
 }

@@ -88,6 +88,7 @@ public final class WayFinder {
               0,
               Undo.EASILY,
               Optional.of(one.getKey()),
+              Optional.empty(),
               Optional.empty()));
     }
     return ways;

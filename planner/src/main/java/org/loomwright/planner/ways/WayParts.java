@@ -17,6 +17,10 @@ import org.loomwright.planner.sizing.Load;
 
 /** Puts a way together from its leads: demands, undo, cost of work, and the reasons against it. */
 final class WayParts {
+  // Dearer than any way that passes its checks, so that it is taken only where nothing else is
+  // left.
+  private static final double LAST_RESORT = 500;
+
   private final KitOrder order;
   private final Facts facts;
   private final LeadCosts costs;
@@ -64,7 +68,11 @@ final class WayParts {
     Optional<String> against =
         forbidden
             .or(() -> side.forbidden().isEmpty() ? Optional.empty() : Optional.of(side.forbidden()))
-            .or(() -> impossible(need, leads, load, fuse));
+            .or(() -> impossible(leads, load, fuse));
+    Optional<String> weak =
+        against.isPresent() || fuse.isEmpty()
+            ? Optional.empty()
+            : weakness(need, leads, load, fuse.get());
     return new Way(
         id + side.suffix(),
         need,
@@ -75,34 +83,42 @@ final class WayParts {
         leads,
         uses,
         List.copyOf(openings),
-        work,
+        weak.isPresent() ? work + LAST_RESORT : work,
         undo,
         host,
+        weak,
         against);
   }
 
-  private Optional<String> impossible(
-      NeedAt need, List<LeadDraft> leads, Load load, Optional<Fuse> fuse) {
+  private Optional<String> impossible(List<LeadDraft> leads, Load load, Optional<Fuse> fuse) {
     for (LeadDraft lead : leads) {
       if (costs.route(lead).isEmpty()) {
         return Optional.of(
             "no allowed run leads from " + lead.a().place() + " to " + lead.b().place());
       }
+      if (costs.largest(lead, load).isEmpty()) {
+        return Optional.of("no wire on file fits both ends, " + ends(lead));
+      }
     }
-    if (fuse.isEmpty()) {
-      return Optional.of("no fuse on file carries the load within the limits");
-    }
+    return fuse.isEmpty()
+        ? Optional.of("no fuse on file is small enough for the slot and the pin")
+        : Optional.empty();
+  }
+
+  private Optional<String> weakness(NeedAt need, List<LeadDraft> leads, Load load, Fuse fuse) {
     double share = 1.0 / Math.max(1, leads.size());
     for (LeadDraft lead : leads) {
-      if (costs.wire(lead, load, fuse.get(), leastAreaMm2(need), share).isEmpty()) {
+      if (costs.wire(lead, load, fuse, leastAreaMm2(need), share).isEmpty()) {
         return Optional.of(
-            "no wire on file passes every check from "
-                + lead.a().place()
-                + " to "
-                + lead.b().place()
-                + " and fits both ends");
+            "no wire on file passes every check, "
+                + ends(lead)
+                + costs.firstFailing(lead, load, fuse).map(it -> ": " + it).orElse(""));
       }
     }
     return Optional.empty();
+  }
+
+  private static String ends(LeadDraft lead) {
+    return "from " + lead.a().place() + " to " + lead.b().place();
   }
 }

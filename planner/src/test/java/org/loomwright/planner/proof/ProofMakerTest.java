@@ -218,6 +218,12 @@ class ProofMakerTest {
   }
 
   @Test
+  void findsAPlugLeftOut() {
+    assertThat(only(shop.prove(Script.without(shop.guide(), "plug-in")), "complete").what())
+        .isEqualTo("no step plugs in 'heater/main'");
+  }
+
+  @Test
   void findsASensorGround() {
     shop.sensorStud = true;
     assertThat(counterexample(shop.prove(), "landed-right").what()).contains("sensors");
