@@ -54,7 +54,12 @@ public record Check(
       double marginalBand,
       String source,
       List<TraceLine> trace) {
-    double margin = (atMost ? limit - figure : figure - limit) / Math.max(Math.abs(limit), 1e-12);
+    double distance = atMost ? limit - figure : figure - limit;
+    // Of a limit of zero there are no shares: kept is kept, and not kept is all of it.
+    double margin =
+        limit == 0
+            ? (distance >= 0 ? 0 : distance < 0 ? -1 : Double.NaN)
+            : distance / Math.abs(limit);
     // A figure that is not a number must never pass.
     Verdict verdict =
         margin >= marginalBand ? Verdict.HOLDS : margin >= 0 ? Verdict.MARGINAL : Verdict.FAILS;

@@ -97,7 +97,8 @@ public final class DesignMaker {
     List<EndUse> uses = new ArrayList<>();
     for (EndUse use : end.uses()) {
       List<String> kept = use.cases().stream().filter(cases::contains).toList();
-      if (!kept.isEmpty()) {
+      // How the bench makes the end stays known even if only other numbers land it that way.
+      if (!kept.isEmpty() || use.asMade() && use.equals(end.uses().get(0))) {
         uses.add(new EndUse(use.landing(), kept, use.asMade()));
       }
     }

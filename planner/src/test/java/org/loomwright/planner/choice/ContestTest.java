@@ -364,6 +364,7 @@ class ContestTest {
                   cost,
                   Undo.EASILY,
                   Optional.empty(),
+                  Optional.empty(),
                   Optional.empty()));
     }
   }

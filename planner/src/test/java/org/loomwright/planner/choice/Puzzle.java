@@ -164,6 +164,7 @@ final class Puzzle {
         draw.number(0, 12) * 0.25,
         Undo.EASILY,
         Optional.empty(),
+        Optional.empty(),
         draw.chance(8) ? Optional.of("not wanted") : Optional.empty());
   }
 
