@@ -28,7 +28,7 @@ import org.loomwright.planner.ways.Way;
  * exactly those are joined and planned again; so that needs with equal spots to choose from stay
  * apart, each component keeps clear of spots of those before it where that costs nothing. A plan of
  * the parts that fits together is the cheapest of the whole, because planning apart only leaves
- * limits out.
+ * limits out; an opening that two components need is counted in each.
  */
 public final class ChoiceFinder {
   private final Map<NeedAt, List<Way>> ways;
