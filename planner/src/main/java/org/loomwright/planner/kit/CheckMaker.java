@@ -10,15 +10,10 @@ import org.loomwright.model.design.FuseFit;
 import org.loomwright.model.design.Landing;
 import org.loomwright.model.design.TraceLine;
 import org.loomwright.model.kit.KitOrder;
-import org.loomwright.model.quantity.Percent;
-import org.loomwright.model.rules.Sourced;
 import org.loomwright.model.vehicle.Circuit;
-import org.loomwright.model.vehicle.CircuitKind;
 import org.loomwright.model.vehicle.FuseBlock;
 import org.loomwright.model.vehicle.Slot;
 import org.loomwright.physics.SumException;
-import org.loomwright.physics.Trace;
-import org.loomwright.physics.wire.Drop;
 import org.loomwright.planner.need.NeedAt;
 import org.loomwright.planner.sizing.WireSizer;
 import org.loomwright.planner.ways.Use;
@@ -31,8 +26,8 @@ final class CheckMaker {
   private final List<Sized> leads;
   private final Feeds feeds;
   private final WireSizer sizer;
-  private final double band;
-  private final List<Check> checks = new ArrayList<>();
+  private final Checklist list;
+  private final DropChecks drops;
 
   CheckMaker(KitOrder order, List<CaseSet> sets, List<Sized> leads, Feeds feeds) {
     this.order = order;
@@ -40,7 +35,8 @@ final class CheckMaker {
     this.leads = List.copyOf(leads);
     this.feeds = feeds;
     this.sizer = new WireSizer(order.parts(), order.rules());
-    this.band = order.rules().marginalBand().value().fraction();
+    this.list = new Checklist(order.rules().marginalBand().value().fraction());
+    this.drops = new DropChecks(order, leads, feeds, sizer, list);
   }
 
   List<Check> make(List<FuseFit> fuses) {
@@ -49,54 +45,24 @@ final class CheckMaker {
     leads.forEach(this::terminals);
     for (CaseSet set : sets) {
       for (NeedAt need : set.needs()) {
-        worstDrop(set, need);
+        drops.worstDrop(set, need);
         fuseLimit(set, need);
         apart(set, need);
       }
     }
     fuses.forEach(this::slotRating);
     capacities();
-    return checks;
-  }
-
-  private void add(
-      String id,
-      String name,
-      String subject,
-      List<String> cases,
-      double figure,
-      double limit,
-      boolean atMost,
-      String unit,
-      String source,
-      List<TraceLine> trace) {
-    checks.add(
-        Check.of(id, name, subject, cases, figure, limit, atMost, unit, band, source, trace));
-  }
-
-  // Ratings come in steps: a rating equal to its limit keeps it fully.
-  private void addRating(
-      String id,
-      String name,
-      String subject,
-      List<String> cases,
-      double figure,
-      double limit,
-      boolean atMost,
-      String unit,
-      String source) {
-    checks.add(
-        Check.of(id, name, subject, cases, figure, limit, atMost, unit, 0, source, List.of()));
+    return list.checks();
   }
 
   private void protection(Sized sized) {
     String subject = "lead " + sized.lead().id();
     List<String> cases = List.copyOf(sized.strand().cases());
     try {
-      List<TraceLine> trace = lines(sizer.protectionTrace(sized.wire(), sized.need()));
+      List<TraceLine> trace = Checklist.lines(sizer.protectionTrace(sized.wire(), sized.need()));
       for (org.loomwright.physics.Check check : sizer.protection(sized.wire(), sized.need())) {
         boolean atMost = check.value() <= check.limit() == check.margin() >= 0;
-        add(
+        list.add(
             check.name() + "/" + sized.lead().id(),
             check.name(),
             subject,
@@ -110,7 +76,7 @@ final class CheckMaker {
       }
     } catch (SumException outsideTheSums) {
       // Nobody can say that such a lead is safe, so it fails by name.
-      add(
+      list.add(
           "sums/" + sized.lead().id(),
           "within what the sums can judge",
           subject,
@@ -130,7 +96,7 @@ final class CheckMaker {
           .leastArea()
           .ifPresent(
               least ->
-                  addRating(
+                  list.addRating(
                       "least area/" + sized.lead().id() + "/" + need.id(),
                       "conductor not below what is asked for " + need.topic(),
                       "lead " + sized.lead().id(),
@@ -154,7 +120,7 @@ final class CheckMaker {
           .flatMap(Optional::stream)
           .forEach(
               terminal ->
-                  add(
+                  list.add(
                       "terminal/" + sized.lead().id() + "/" + terminal.id(),
                       "current through terminal " + terminal.id(),
                       "lead " + sized.lead().id(),
@@ -177,105 +143,6 @@ final class CheckMaker {
       return Optional.of(in.terminal());
     }
     return Optional.empty();
-  }
-
-  private record DropAt(
-      String caseId, double volts, Sourced<Percent> limit, List<TraceLine> trace) {
-    // How much of its own limit it uses up: a spliced feed may lose more than an own one.
-    double share() {
-      return volts / limit.value().fraction();
-    }
-  }
-
-  // The worst case of a need's feed or ground, and the voltage left at its pin.
-  private void worstDrop(CaseSet set, NeedAt need) {
-    double supplyV = order.vehicle().supply().volts();
-    boolean ground = kind(need) == CircuitKind.GROUND;
-    DropAt worst = null;
-    for (CaseSet.Member member : set.members()) {
-      Optional<Sized> last =
-          leads.stream()
-              .filter(it -> it.strand().needs(member.id()).contains(need))
-              .filter(it -> !isTrunkOnly(it, member.id(), need))
-              .findFirst();
-      if (last.isPresent()) {
-        DropAt here = drop(last.get().strand(), member.id());
-        worst = worst == null || here.share() > worst.share() ? here : worst;
-      }
-    }
-    if (worst == null) {
-      return;
-    }
-    add(
-        "drop/" + need.id(),
-        "voltage drop on the " + (ground ? "ground" : "feed"),
-        need.equipment().name() + ", " + need.topic(),
-        List.of(worst.caseId()),
-        worst.volts(),
-        worst.limit().value().fraction() * supplyV,
-        true,
-        "V",
-        worst.limit().source(),
-        worst.trace());
-    if (!ground && need.need().minimumVoltage().isPresent()) {
-      double groundV = order.rules().groundDrop().value().fraction() * supplyV;
-      add(
-          "voltage/" + need.id(),
-          "voltage at the pin at lowest supply",
-          need.equipment().name() + ", " + need.topic(),
-          List.of(worst.caseId()),
-          order.vehicle().supplyLowest().volts() - worst.volts() - groundV,
-          need.need().minimumVoltage().get().volts(),
-          false,
-          "V",
-          "the equipment's document; ground taken at its full budget",
-          worst.trace());
-    }
-  }
-
-  // A trunk carries several needs; the drop is followed from each need's own last lead.
-  private boolean isTrunkOnly(Sized sized, String caseId, NeedAt need) {
-    return leads.stream()
-        .anyMatch(
-            other ->
-                other != sized
-                    && other.strand().needs(caseId).contains(need)
-                    && feeds.chain(other.strand(), caseId).contains(sized.strand()));
-  }
-
-  private DropAt drop(Strand last, String caseId) {
-    double volts = 0;
-    List<TraceLine> trace = new ArrayList<>();
-    double supplyV = order.vehicle().supply().volts();
-    for (Strand strand : feeds.chain(last, caseId)) {
-      Sized sized = leads.stream().filter(it -> it.strand() == strand).findFirst().orElseThrow();
-      double currentA = strand.needs(caseId).stream().mapToDouble(NeedAt::currentA).sum();
-      Drop.Result drop = sizer.drop(sized.wire(), sized.lead().lengthMm(), currentA, supplyV);
-      volts += drop.dropV();
-      trace.add(new TraceLine("lead " + sized.lead().id(), "", drop.dropV(), "V", ""));
-      trace.addAll(lines(drop.trace()));
-    }
-    Optional<Circuit> host = feeds.host(last, caseId);
-    if (host.isPresent() && last.kind() != CircuitKind.GROUND) {
-      double addedA = last.needs(caseId).stream().mapToDouble(NeedAt::currentA).sum();
-      double hostV = HostDrop.volts(host.get(), addedA);
-      volts += hostV;
-      trace.add(
-          new TraceLine(
-              "drop in " + host.get().name(),
-              host.get().length().isPresent()
-                  ? "its resistance at " + (int) HostDrop.CONDUCTOR_C + " °C × all its current"
-                  : "its length is not on file; taken as 0",
-              hostV,
-              "V",
-              "vehicle document"));
-    }
-    trace.add(new TraceLine("drop from source to pin", "sum", volts, "V", "Ohm's law"));
-    Sourced<Percent> limit =
-        last.kind() == CircuitKind.GROUND
-            ? order.rules().groundDrop()
-            : host.isPresent() ? order.rules().splicedFeedDrop() : order.rules().feedDrop();
-    return new DropAt(caseId, volts, limit, trace);
   }
 
   private void fuseLimit(CaseSet set, NeedAt need) {
@@ -305,7 +172,7 @@ final class CheckMaker {
         cases.add(member.id());
       }
     }
-    addRating(
+    list.addRating(
         "fuse limit/" + need.id(),
         "fuse not above what is allowed for " + need.topic(),
         need.equipment().name() + ", " + need.topic(),
@@ -336,7 +203,7 @@ final class CheckMaker {
                                                 need, partner))
                                     .anyMatch(other.id()::equals)))
             .count();
-    addRating(
+    list.addRating(
         "apart/" + need.id(),
         "leads shared with pins it must be kept apart from",
         need.equipment().name() + ", " + need.topic(),
@@ -355,7 +222,7 @@ final class CheckMaker {
             .fuseBlock(fuse.block())
             .flatMap((FuseBlock block) -> block.slot(fuse.slot()))
             .orElseThrow();
-    addRating(
+    list.addRating(
         "slot/" + fuse.block() + "/" + fuse.slot(),
         "fuse not above what the slot may hold",
         "slot " + fuse.slot() + " of " + fuse.block(),
@@ -387,7 +254,7 @@ final class CheckMaker {
     }
     uses.forEach(
         (resource, use) ->
-            add(
+            list.add(
                 "capacity/" + resource,
                 "room for added " + (resource.endsWith("lugs") ? "lugs" : "load"),
                 use.words(),
@@ -398,19 +265,5 @@ final class CheckMaker {
                 resource.endsWith("lugs") ? "lugs" : "A",
                 "vehicle document and shop rules",
                 List.of()));
-  }
-
-  private static CircuitKind kind(NeedAt need) {
-    return switch (need.need().kind()) {
-      case GROUND -> CircuitKind.GROUND;
-      case SIGNAL -> CircuitKind.SIGNAL;
-      case SUPPLY -> CircuitKind.SUPPLY;
-    };
-  }
-
-  private static List<TraceLine> lines(Trace trace) {
-    return trace.lines().stream()
-        .map(it -> new TraceLine(it.what(), it.formula(), it.value(), it.unit(), it.source()))
-        .toList();
   }
 }

@@ -1,0 +1,58 @@
+package org.loomwright.planner.kit;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.loomwright.model.design.Check;
+import org.loomwright.model.design.TraceLine;
+import org.loomwright.physics.Trace;
+
+/** Gathers the checks of a kit under one marginal band. */
+final class Checklist {
+  private final double band;
+  private final List<Check> checks = new ArrayList<>();
+
+  Checklist(double band) {
+    this.band = band;
+  }
+
+  List<Check> checks() {
+    return checks;
+  }
+
+  void add(
+      String id,
+      String name,
+      String subject,
+      List<String> cases,
+      double figure,
+      double limit,
+      boolean atMost,
+      String unit,
+      String source,
+      List<TraceLine> trace) {
+    checks.add(
+        Check.of(id, name, subject, cases, figure, limit, atMost, unit, band, source, trace));
+  }
+
+  // Ratings come in steps: a rating equal to its limit keeps it fully.
+  void addRating(
+      String id,
+      String name,
+      String subject,
+      List<String> cases,
+      double figure,
+      double limit,
+      boolean atMost,
+      String unit,
+      String source) {
+    checks.add(
+        Check.of(id, name, subject, cases, figure, limit, atMost, unit, 0, source, List.of()));
+  }
+
+  /** The trace of a sum as the design keeps it. */
+  static List<TraceLine> lines(Trace trace) {
+    return trace.lines().stream()
+        .map(it -> new TraceLine(it.what(), it.formula(), it.value(), it.unit(), it.source()))
+        .toList();
+  }
+}
