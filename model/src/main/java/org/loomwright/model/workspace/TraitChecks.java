@@ -36,6 +36,7 @@ final class TraitChecks {
   private void checkAll() {
     for (Trait trait : vehicle.traits()) {
       scope.unique(trait.values(), "id", TraitValue::id);
+      name(trait);
       shares(trait);
       tell(trait.tell(), trait.values().stream().map(TraitValue::id).toList());
     }
@@ -47,6 +48,17 @@ final class TraitChecks {
     }
     facts();
     RuleSet.check(scope, vehicle, names);
+  }
+
+  // Traits that stand for unknown facts are named after the fact, with slashes between its parts.
+  private void name(Trait trait) {
+    if (scope.sound(trait) && trait.id().contains("/")) {
+      scope.problem(
+          trait,
+          "id",
+          trait.id(),
+          "a trait's id has no '/': such names are kept for unknown facts; use '-' instead");
+    }
   }
 
   private void shares(Trait trait) {

@@ -19,6 +19,7 @@ class ReferenceChecksTest {
           alder-van.json | "batteryOpenings": ["bonnet"] | "batteryOpenings": ["bonnet", "bonet"] | batteryOpenings[1]: there is no opening 'bonet'; did you mean 'bonnet'?
           alder-van.json | "no", "words": "not prepared for towing", "share": "70 %" | "no", "words": "not prepared for towing" | traits[0].values: 1 of 2 values have a share; give one to all of them, or to none
           alder-van.json | "share": "70 %" | "share": "60 %" | traits[0].values: the shares add up to 90 %; they must add up to 100 %
+          alder-van.json | "id": "tow-prep" | "id": "tow/prep" | traits[0].id: a trait's id has no '/': such names are kept for unknown facts; use '-' instead
           alder-van.json | "no": "slot F7 is empty" | "none": "slot F7 is empty" | traits[0].tell.expect: 'none' is not one of the values; they are yes, no
           alder-van.json | , "no": "slot F7 is empty" | | traits[0].tell.expect: it does not say what to expect for no; each value needs it
           alder-van.json | tow-prep = yes and rear-feed = no | tow-prep = yes and rear-feed = non | rules[0].exclude: trait 'rear-feed' has no value 'non'; did you mean 'no'?

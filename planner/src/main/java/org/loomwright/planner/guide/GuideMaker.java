@@ -69,9 +69,9 @@ public final class GuideMaker {
     drafts.add(fixed.general(all));
     drafts.add(fixed.prepare(all));
     drafts.add(fixed.restVoltage(all));
-    List<Question> questions =
-        new Questions(vehicle, facts.builds(), decisions(), readings()).find();
     List<List<Draft>> acts = acts();
+    List<Question> questions =
+        new Questions(vehicle, facts.builds(), decisions(acts), readings()).find();
     boolean restraint =
         questions.stream().anyMatch(it -> openings.nearRestraint(it.trait().tell().openings()))
             || acts.stream()
@@ -101,10 +101,10 @@ public final class GuideMaker {
   }
 
   // What has to be known before the acts: the case in each component, and which plugs are there.
-  private List<Region> decisions() {
+  private List<Region> decisions(List<List<Draft>> acts) {
     List<Region> decisions = new ArrayList<>(regions.all());
     decisions.add(regions.served());
-    acts().stream().flatMap(List::stream).forEach(act -> decisions.add(act.on()));
+    acts.stream().flatMap(List::stream).forEach(act -> decisions.add(act.on()));
     return decisions;
   }
 

@@ -41,6 +41,18 @@ import org.loomwright.planner.ways.WayFinder;
 
 /** From an order to a plan: gap, ways, choice, kit, checks, guide, proof. */
 public final class Planner {
+  // What a reader should know of how far the figures go.
+  private static final List<String> NOTES =
+      List.of(
+          "Each lead takes the shortest path over allowed runs; leads are not yet drawn together"
+              + " into one tree of least length.",
+          "Bundle heat takes all added leads on a run as equal and fully loaded at once; factory"
+              + " wires beside them are not on file.",
+          "Part numbers: one for all, and every division by the cases of one component, were"
+              + " compared by cost.",
+          "Questions: within each phase of up to five the order of least expected effort, beyond"
+              + " that by effort.");
+
   private final KitOrder order;
   private final Builds builds;
   private final Facts facts;
@@ -96,7 +108,7 @@ public final class Planner {
         made.checks(),
         guide,
         proof,
-        List.of());
+        NOTES);
   }
 
   private List<NeedGap> gaps() {
