@@ -62,17 +62,32 @@ final class CheckMaker {
       List<TraceLine> trace = Checklist.lines(sizer.protectionTrace(sized.wire(), sized.need()));
       for (org.loomwright.physics.Check check : sizer.protection(sized.wire(), sized.need())) {
         boolean atMost = check.value() <= check.limit() == check.margin() >= 0;
-        list.add(
-            check.name() + "/" + sized.lead().id(),
-            check.name(),
-            subject,
-            cases,
-            check.value(),
-            check.limit(),
-            atMost,
-            check.unit(),
-            check.rule() + "; " + check.source(),
-            trace);
+        String id = check.name() + "/" + sized.lead().id();
+        String source = check.rule() + "; " + check.source();
+        if (check.name().equals(WireSizer.SECTION)) {
+          list.addRating(
+              id,
+              check.name(),
+              subject,
+              cases,
+              check.value(),
+              check.limit(),
+              atMost,
+              check.unit(),
+              source);
+        } else {
+          list.add(
+              id,
+              check.name(),
+              subject,
+              cases,
+              check.value(),
+              check.limit(),
+              atMost,
+              check.unit(),
+              source,
+              trace);
+        }
       }
     } catch (SumException outsideTheSums) {
       // Nobody can say that such a lead is safe, so it fails by name.

@@ -1,5 +1,6 @@
 package org.loomwright.planner.sizing;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -17,10 +18,14 @@ import org.loomwright.physics.protection.LoadingLimit;
 import org.loomwright.physics.sizing.FuseChoice;
 import org.loomwright.physics.sizing.FuseLimits;
 import org.loomwright.physics.sizing.FuseRequest;
+import org.loomwright.physics.sizing.LeastSection;
 import org.loomwright.physics.wire.Drop;
 
 /** The smallest wire on file that passes every check of a lead. */
 public final class WireSizer {
+  /** Name of the check of a wire against the table of fuse and smallest section. */
+  public static final String SECTION = "section for the fuse";
+
   private final Parts parts;
   private final Rules rules;
 
@@ -73,12 +78,25 @@ public final class WireSizer {
    * and are shown with the feeds behind it.
    */
   public List<Check> protection(Wire wire, WireNeed need) {
-    return FuseChoice.check(request(wire, need), need.fuse()).checks().stream()
-        .filter(check -> !check.name().equals("voltage drop"))
-        .filter(
-            check ->
-                !need.ground() || !(check.name().equals("loading") || check.name().equals("peak")))
-        .toList();
+    List<Check> checks = new ArrayList<>();
+    for (Check check : FuseChoice.check(request(wire, need), need.fuse()).checks()) {
+      boolean ofFuse = check.name().equals("loading") || check.name().equals("peak");
+      if (!check.name().equals("voltage drop") && !(need.ground() && ofFuse)) {
+        checks.add(check);
+      }
+    }
+    LeastSection.areaMm2(need.fuse().ratingA())
+        .ifPresent(
+            least ->
+                checks.add(
+                    Check.atLeast(
+                        SECTION,
+                        wire.size().areaMm2(),
+                        least,
+                        "mm²",
+                        "smallest section behind the " + need.fuse().label(),
+                        LeastSection.SOURCE)));
+    return checks;
   }
 
   /** The first check a wire fails, in words with its figure; empty when it passes all. */
