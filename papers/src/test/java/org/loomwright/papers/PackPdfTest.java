@@ -127,8 +127,9 @@ class PackPdfTest {
   }
 
   @Test
-  void saysSafetySentenceOnce() {
-    assertThat(cells.split("doesnotreplaceit", -1)).hasSize(2);
+  void sendsToTheCautionsFromTheFrontPage() {
+    assertThat(pages.get(0))
+        .contains("For trained people. Read the cautions before the first step.");
   }
 
   @Test

@@ -128,17 +128,34 @@ class PlanCommandTest {
                             + "at (most|least) [0-9.]+ "));
   }
 
+  /** 19 A on the largest fuse that fits, 25 A: 0.76 of it, where 0.7 is the limit. */
   @Test
-  void aLoadThatNothingCarriesLeavesBuildsUnservedWithTheNeedAndTheReason() throws IOException {
+  void aLoadThatNoFuseCarriesIsPlannedWithTheFailingCheckAndItsFigure() throws IOException {
     demo.with(DemoCopy.HEATER, "\"continuous\": \"12.5 A\"", "\"continuous\": \"19 A\"");
     Run run = plan("--kit", "crew-comfort");
     assertThat(run.exitCode()).isEqualTo(1);
+    assertThat(run.err()).isEmpty();
+    assertThat(run.out()).contains("NOT RELEASABLE: ", " checks fail").doesNotContain("Not served");
     assertThat(run.out().replaceAll("\\s+", " "))
         .contains(
-            "200 builds not served",
-            "Not served - every build (200 builds): heater and blower supply: no way to meet ",
-            "19 A",
-            "no fuse on file carries the load");
+            "FAILS loading, lead L1: 0.76 of the rating, at most 0.7 of the rating allowed, margin"
+                + " −9 %",
+            "the continuous load is 19 A of 17.5 A on the 25 A fuse of slot ");
+  }
+
+  /** Without its alternative slots the heater has no feed where section B is dead. */
+  @Test
+  void buildsThatNothingServesAreNamedWithTheNeedAndTheReason() throws IOException {
+    demo.withMatch(DemoCopy.VAN, "(\"id\": \"S5\",[^}]*?\"metalWhen\": )\"always\"", "$1\"never\"");
+    demo.withMatch(
+        DemoCopy.VAN, "(\"id\": \"F8\",[^}]*?\"metalWhen\": )\"unknown\"", "$1\"never\"");
+    Run run = plan("--kit", "crew-comfort");
+    assertThat(run.exitCode()).as(run.out() + run.err()).isEqualTo(1);
+    assertThat(run.out().replaceAll("\\s+", " "))
+        .containsPattern("NOT RELEASABLE: [0-9]+ builds not served")
+        .containsPattern(
+            "Not served - [^(]*section B of the rear fuse block dead.*[0-9]+ builds\\): heater and"
+                + " blower supply: ");
   }
 
   @Test

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.loomwright.model.design.Case;
 import org.loomwright.model.design.Plan;
@@ -40,8 +41,8 @@ final class CasesSection implements Section {
                 .table(
                     List.of(
                         Column.key("Case", 7),
-                        Column.text("Vehicles", 30),
-                        Column.number("Builds", 10),
+                        Column.text("Vehicles", 31),
+                        Column.number("Builds", 9),
                         Column.number("Share", 9),
                         Column.text("How each need is met", 44)),
                     cases.stream().map(it -> caseRow(pack, it)).toList()));
@@ -60,9 +61,9 @@ final class CasesSection implements Section {
                           it.words(),
                           Figures.count(it.builds()),
                           it.needs().stream()
-                              .map(pack.names()::need)
+                              .map(pack.names()::pin)
                               .collect(Collectors.joining("\n")),
-                          it.reason()))
+                          pack.names().prose(it.reason())))
               .toList());
     }
     ways(pack, html);
@@ -74,8 +75,8 @@ final class CasesSection implements Section {
         "p",
         "",
         "The ways each need could be met, chosen ones first, with what they cost. The id serves to"
-            + " forbid or prefer a way in the kit's document. What each way uses up stands in"
-            + " result.json.");
+            + " forbid or prefer a way in the kit's document. What each way uses up, and every way"
+            + " that is left out, stands in result.json.");
     Map<String, List<WayLine>> byNeed =
         pack.plan().ways().stream()
             .collect(Collectors.groupingBy(WayLine::need, LinkedHashMap::new, Collectors.toList()));
@@ -103,22 +104,35 @@ final class CasesSection implements Section {
               Column.text("What is done", 33),
               Column.number("Cost " + currency, 9),
               Column.number("Builds", 9),
-              Column.text("Taken back, used in", 21)),
+              Column.text("Taken back; used in", 21)),
           usable.stream().map(CasesSection::wayRow).toList());
     }
-    Map<String, List<String>> refused = new LinkedHashMap<>();
+    Map<String, Integer> refused = new TreeMap<>();
     for (WayLine it : ways) {
       if (it.forbidden().isPresent() || it.builds().signum() == 0) {
-        refused
-            .computeIfAbsent(
-                it.forbidden().map(reason -> "Not allowed, " + reason).orElse("On no build"),
-                reason -> new ArrayList<>())
-            .add(it.id());
+        refused.merge(
+            it.forbidden()
+                .map(reason -> pack.names().prose(reason))
+                .orElse("no possible build allows it"),
+            1,
+            Integer::sum);
       }
     }
-    refused.forEach(
-        (reason, ids) -> html.line("p", "refused", reason + ": " + String.join("; ", ids) + "."));
+    if (!refused.isEmpty()) {
+      html.line(
+          "p",
+          "refused",
+          "Left out: "
+              + refused.entrySet().stream()
+                  .map(it -> counted(it.getValue()) + " because " + it.getKey())
+                  .collect(Collectors.joining("; "))
+              + ".");
+    }
     html.close("div");
+  }
+
+  private static String counted(int ways) {
+    return ways + (ways == 1 ? " way" : " ways");
   }
 
   private static List<String> caseRow(Pack pack, Case it) {
@@ -127,7 +141,7 @@ final class CasesSection implements Section {
         .forEach(
             (need, wayId) ->
                 ways.add(
-                    pack.names().need(need)
+                    pack.names().pin(need)
                         + ": "
                         + pack.plan().ways().stream()
                             .filter(way -> way.id().equals(wayId))
@@ -148,16 +162,14 @@ final class CasesSection implements Section {
         it.words(),
         Figures.quantity(it.cost()),
         Figures.count(it.builds()),
-        undo(it.undo())
-            + "\n"
-            + (it.cases().isEmpty() ? "not chosen" : "used in " + Names.cases(it.cases())));
+        undo(it.undo()) + "; " + (it.cases().isEmpty() ? "not chosen" : Names.cases(it.cases())));
   }
 
   static String undo(Undo undo) {
     return switch (undo) {
-      case EASILY -> "easily taken back";
-      case SPECIAL_TOOL -> "taken back with a special tool only";
-      case NOT_AT_ALL -> "can't be taken back";
+      case EASILY -> "easily";
+      case SPECIAL_TOOL -> "special tool only";
+      case NOT_AT_ALL -> "not at all";
     };
   }
 }

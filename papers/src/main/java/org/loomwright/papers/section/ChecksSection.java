@@ -1,13 +1,13 @@
 package org.loomwright.papers.section;
 
-import java.util.Comparator;
 import java.util.List;
 import org.loomwright.model.design.Check;
-import org.loomwright.model.design.Plan;
 import org.loomwright.model.design.Verdict;
 import org.loomwright.papers.page.Column;
 import org.loomwright.papers.page.Html;
+import org.loomwright.papers.words.CheckRow;
 import org.loomwright.papers.words.Figures;
+import org.loomwright.papers.words.NoteList;
 
 /** All checks, the worst first. */
 final class ChecksSection implements Section {
@@ -23,32 +23,24 @@ final class ChecksSection implements Section {
 
   @Override
   public void write(Pack pack, Html html) {
-    List<Check> checks = sorted(pack.plan());
-    html.line("p", "", summary(checks));
+    html.line("p", "", summary(pack.plan().checks()));
+    NoteList notes = new NoteList();
     html.table(
         List.of(
             Column.key("No.", 4),
-            Column.key("Verdict", 10.5),
-            Column.text("Check, and where its limit comes from", 38),
-            Column.text("On", 16),
-            Column.text("In case", 6),
-            Column.number("Figure", 9),
-            Column.number("Limit", 9.5),
-            Column.number("Margin", 7)),
-        java.util.stream.IntStream.range(0, checks.size())
-            .mapToObj(i -> row(i + 1, checks.get(i)))
-            .toList());
-  }
-
-  /** Failing, marginal, holding; within each the smallest margin first. */
-  static List<Check> sorted(Plan plan) {
-    return plan.checks().stream()
-        .sorted(
-            Comparator.comparing(Check::verdict)
-                .reversed()
-                .thenComparingDouble(Check::margin)
-                .thenComparing(Check::id))
-        .toList();
+            Column.key("Verdict", 9.5),
+            Column.text("Check", 27),
+            Column.text("On", 23),
+            Column.text("In case", 8),
+            Column.number("Figure", 10),
+            Column.number("Limit", 10.5),
+            Column.number("Margin", 8)),
+        CheckRow.of(pack.plan()).stream().map(it -> row(pack, it, notes)).toList());
+    if (!notes.lines().isEmpty()) {
+      html.line("h2", "", "Where the limits come from").open("div", "notes");
+      notes.lines().forEach(it -> html.line("p", "trace", it));
+      html.close("div");
+    }
   }
 
   private static String summary(List<Check> checks) {
@@ -61,19 +53,21 @@ final class ChecksSection implements Section {
         + (marginal == 1 ? " is marginal, " : " are marginal, ")
         + holds
         + (holds == 1 ? " holds." : " hold.")
-        + " Each figure is the worst over all cases.";
+        + " Each figure is the worst over all cases. Checks with the same figure and limit share a"
+        + " line. Numbers in square brackets say below where a limit comes from.";
   }
 
   private static long count(List<Check> checks, Verdict verdict) {
     return checks.stream().filter(it -> it.verdict() == verdict).count();
   }
 
-  private static List<String> row(int number, Check it) {
+  private static List<String> row(Pack pack, CheckRow row, NoteList notes) {
+    Check it = row.first();
     return List.of(
-        Integer.toString(number),
+        Integer.toString(row.number()),
         verdict(it.verdict()),
-        it.name() + "\n" + it.source(),
-        it.subject(),
+        it.name() + (it.source().isEmpty() ? "" : "\u00A0" + notes.mark(it.source())),
+        pack.names().prose(row.subjects()),
         String.join(", ", it.cases()),
         Figures.figureBeside(it.figure(), it.limit(), it.unit()),
         (it.atMost() ? "≤ " : "≥ ") + Figures.figureBeside(it.limit(), it.figure(), it.unit()),

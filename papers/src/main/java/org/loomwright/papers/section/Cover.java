@@ -30,25 +30,21 @@ final class Cover {
     html.line("p", "", served(pack.plan()));
     html.table(
         List.of(
-            Column.key("Case", 8),
-            Column.text("About", 24),
-            Column.text("Vehicles", 44),
-            Column.number("Builds", 13),
-            Column.number("Share", 11)),
-        pack.plan().cases().stream().map(Cover::caseRow).toList());
+            Column.key("Case", 7),
+            Column.text("About", 34),
+            Column.text("Vehicles", 41),
+            Column.number("Builds", 9),
+            Column.number("Share", 9)),
+        caseRows(pack.plan()));
     html.line("h2", "", "What is sold");
     html.table(
         List.of(
-            Column.key("Part number", 24),
-            Column.text("Sold to", 40),
-            Column.text("Cases", 22),
-            Column.number("Leads", 14)),
+            Column.key("Part number", 20),
+            Column.text("Sold to", 48),
+            Column.text("Cases", 23),
+            Column.number("Leads", 9)),
         pack.plan().design().partNumbers().stream().map(Cover::numberRow).toList());
-    html.line(
-        "p",
-        "safety",
-        "This plan supports the judgement of the people who make and fit the kit; it does not"
-            + " replace it.");
+    html.line("p", "safety", "For trained people. Read the cautions before the first step.");
     html.close("section");
   }
 
@@ -145,9 +141,21 @@ final class Cover {
         + split;
   }
 
-  private static List<String> caseRow(Case it) {
-    return List.of(
-        it.id(), it.topic(), it.words(), Figures.count(it.builds()), Figures.share(it.share()));
+  /** The topic belongs to the letter, so it stands where the letter starts. */
+  private static List<List<String>> caseRows(Plan plan) {
+    List<List<String>> rows = new ArrayList<>();
+    String before = "";
+    for (Case it : plan.cases()) {
+      rows.add(
+          List.of(
+              it.id(),
+              it.component().equals(before) ? "" : it.topic(),
+              it.words(),
+              Figures.count(it.builds()),
+              Figures.share(it.share())));
+      before = it.component();
+    }
+    return rows;
   }
 
   private static List<String> numberRow(PartNumber it) {

@@ -35,24 +35,23 @@ final class CutSection implements Section {
             + pack.order().rules().cutRounding().value().text()
             + " and may be off by "
             + pack.order().rules().cutTolerance().value().text()
-            + ". Print the mark near both ends before the terminals go on.");
+            + ". Print the label near both ends before the terminals go on.");
     html.table(
         List.of(
-            Column.key("Label", 10),
-            Column.text("Wire", 11),
-            Column.text("Colour", 8),
-            Column.number("Cut mm", 6),
-            Column.number("Strip A mm", 6),
-            Column.text("End A", 18),
-            Column.number("Strip B mm", 6),
-            Column.text("End B", 18),
-            Column.text("Mark", 8),
-            Column.text("In kit", 6),
+            Column.key("Label", 11),
+            Column.text("Wire", 9.5),
+            Column.text("Colour", 6.5),
+            Column.number("Cut mm", 5),
+            Column.number("Strip A mm", 5),
+            Column.text("End A", 23),
+            Column.number("Strip B mm", 5),
+            Column.text("End B", 23),
+            Column.text("In kit", 9),
             Column.text("Done", 3)),
-        CutList.of(pack.names()).stream().map(CutSection::row).toList());
+        CutList.of(pack.names()).stream().map(it -> row(pack, it)).toList());
   }
 
-  private static List<String> row(CutLine it) {
+  private static List<String> row(Pack pack, CutLine it) {
     return List.of(
         it.lead().label(),
         it.wireName(),
@@ -62,8 +61,9 @@ final class CutSection implements Section {
         end(it.a()),
         strip(it.b()),
         end(it.b()),
-        it.lead().label(),
-        String.join("\n", it.numbers()),
+        it.numbers().size() > 1 && it.numbers().size() == pack.plan().design().partNumbers().size()
+            ? "all"
+            : String.join("\n", it.numbers()),
         "\u2610");
   }
 

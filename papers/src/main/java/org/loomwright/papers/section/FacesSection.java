@@ -18,8 +18,8 @@ import org.loomwright.papers.words.Names;
 
 /** Connector faces from both sides. */
 final class FacesSection implements Section {
-  private static final double WIDTH_MM = 80;
-  private static final double HEIGHT_MM = 80;
+  private static final double WIDTH_MM = 68;
+  private static final double HEIGHT_MM = 56;
 
   @Override
   public String id() {
@@ -80,8 +80,8 @@ final class FacesSection implements Section {
     html.table(
         List.of(
             Column.key(Figures.capital(use.cavityWord()), 9),
-            Column.text("Lead", 15),
-            Column.text("In", 14),
+            Column.text("Lead", 16),
+            Column.text("In", 13),
             Column.text("Looking at the " + FaceWords.view(housing, first), 31),
             Column.text("Looking at the " + FaceWords.view(housing, second), 31)),
         rows(use, first, second));

@@ -1,5 +1,6 @@
 package org.loomwright.papers.section;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.loomwright.model.design.GapPart;
 import org.loomwright.model.design.NeedGap;
@@ -11,11 +12,12 @@ import org.loomwright.papers.words.Figures;
 final class GapSection implements Section {
   private static final List<Column> COLUMNS =
       List.of(
-          Column.key("State", 13),
-          Column.text("Vehicles", 25),
-          Column.number("Builds", 10),
-          Column.text("Why", 34),
-          Column.text("Known from", 18));
+          Column.key("Pin", 20),
+          Column.text("State", 11),
+          Column.text("Vehicles", 20),
+          Column.number("Builds", 8),
+          Column.text("Why", 22),
+          Column.text("Known from", 19));
 
   @Override
   public String id() {
@@ -34,16 +36,21 @@ final class GapSection implements Section {
         "",
         "For each pin of the equipment: what possible builds already have. The lines of one pin"
             + " cover every build once.");
+    List<List<String>> rows = new ArrayList<>();
     for (NeedGap need : pack.plan().gap()) {
-      html.open("div", need.parts().size() <= 6 ? "keep" : "")
-          .line("h3", "", Figures.capital(need.words()) + " (" + need.need() + ")")
-          .table(COLUMNS, need.parts().stream().map(GapSection::row).toList())
-          .close("div");
+      String pin = Figures.capital(need.words());
+      for (GapPart part : need.parts()) {
+        rows.add(row(pin, part));
+        // The pin belongs to all its lines, so it stands where they start.
+        pin = "";
+      }
     }
+    html.table(COLUMNS, rows);
   }
 
-  private static List<String> row(GapPart part) {
+  private static List<String> row(String pin, GapPart part) {
     return List.of(
+        pin,
         part.status().words(),
         part.words(),
         Figures.count(part.builds()),

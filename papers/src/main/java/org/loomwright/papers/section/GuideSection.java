@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.loomwright.model.design.Guide;
 import org.loomwright.model.design.Step;
+import org.loomwright.model.design.StepKind;
 import org.loomwright.papers.page.Html;
 import org.loomwright.papers.words.Figures;
 import org.loomwright.papers.words.Forks;
@@ -46,21 +47,31 @@ final class GuideSection implements Section {
             + " min. Tools: "
             + (guide.tools().isEmpty() ? "none" : String.join(", ", guide.tools()))
             + ".");
-    Optional<Phase> before = Optional.empty();
-    String place = "";
+    Optional<Phase> heading = Optional.empty();
+    Optional<Step> before = Optional.empty();
+    boolean open = false;
     for (Step step : guide.steps()) {
       Phase phase = phases.getOrDefault(step.id(), Phase.FIT);
-      boolean newPhase = !before.equals(Optional.of(phase));
-      boolean newPlace = !step.place().equals(place);
-      // Heading and first step stay together on one page.
-      html.open("div", "keep");
+      boolean newPhase = !heading.equals(Optional.of(phase));
+      // A heading stays with its first step, and an act with the look at what was done.
+      if (open && (newPhase || step.kind() != StepKind.CONFIRM)) {
+        html.close("div");
+        open = false;
+      }
+      if (!open) {
+        html.open("div", "keep");
+        open = true;
+      }
       if (newPhase) {
         html.line("p", "phase", phase.words());
+        before = Optional.empty();
       }
-      page.write(step, newPhase || newPlace, html);
+      page.write(step, before, html);
+      heading = Optional.of(phase);
+      before = Optional.of(step);
+    }
+    if (open) {
       html.close("div");
-      before = Optional.of(phase);
-      place = step.place();
     }
   }
 

@@ -32,17 +32,16 @@ final class LeadsSection implements Section {
     Design design = pack.plan().design();
     html.table(
         List.of(
-            Column.key("Label", 10),
-            Column.text("For", 9.5),
-            Column.text("From (end A)", 14),
-            Column.text("To (end B)", 14),
-            Column.text("Wire", 8.5),
-            Column.text("Colour", 7.5),
-            Column.number("Area mm²", 5),
-            Column.number("Length mm", 6.5),
+            Column.key("Label", 11),
+            Column.text("From (end A)", 16),
+            Column.text("To (end B)", 16),
+            Column.text("Wire", 9),
+            Column.text("Colour", 6.5),
+            Column.number("Area mm²", 4.5),
+            Column.number("Length mm", 5.5),
             Column.number("Load A", 4),
-            Column.number("Fuse A", 6),
-            Column.text("Otherwise than made", 15)),
+            Column.number("Fuse A", 5.5),
+            Column.text("Otherwise than made", 22)),
         design.leads().stream().map(it -> lead(pack, it)).toList());
     html.line(
         "p",
@@ -58,8 +57,7 @@ final class LeadsSection implements Section {
   private static List<String> lead(Pack pack, Lead it) {
     Names names = pack.names();
     return List.of(
-        it.label(),
-        it.what(),
+        it.label().contains(it.what()) ? it.label() : it.label() + "\n" + it.what(),
         names.end(it.a()),
         names.end(it.b()),
         names.part(it.wire()),
@@ -137,20 +135,18 @@ final class LeadsSection implements Section {
     html.open("div", "keep").line("h2", "", "Housings the kit brings");
     html.table(
         List.of(
-            Column.key("Housing", 8),
-            Column.text("Part", 26),
-            Column.text("Place", 20),
-            Column.text("Mates with", 22),
+            Column.key("Mates with", 30),
+            Column.text("Part", 28),
+            Column.text("Place", 18),
             Column.text("Filled cavities", 12),
             Column.text("Plugged cavities", 12)),
         pack.plan().design().housings().stream()
             .map(
                 it ->
                     List.of(
-                        it.id(),
+                        Figures.capital(it.matesWith()),
                         pack.names().part(it.part()) + " (" + it.part() + ")",
                         pack.names().place(it.place()),
-                        it.matesWith(),
                         String.join(", ", it.used()),
                         it.plugged().isEmpty() ? "none" : String.join(", ", it.plugged())))
             .toList());

@@ -33,15 +33,15 @@ final class NumbersSection implements Section {
             + " vehicle.");
     html.table(
         List.of(
-            Column.key("Part number", 16),
-            Column.text("Sold to", 24),
-            Column.text("Cases", 12),
-            Column.text("Leads", 16),
-            Column.number("Share", 8),
-            Column.number("Bench min", 8),
+            Column.key("Part number", 17),
+            Column.text("Sold to", 31),
+            Column.text("Cases", 11),
+            Column.text("Leads", 11),
+            Column.number("Share", 7),
+            Column.number("Bench min", 7),
             Column.number("Material", 8),
             Column.number("Bench work", 8)),
-        pack.plan().design().partNumbers().stream().map(it -> row(pack, it)).toList());
+        pack.plan().design().partNumbers().stream().map(NumbersSection::row).toList());
     html.line(
         "p",
         "note",
@@ -53,12 +53,12 @@ final class NumbersSection implements Section {
             + " for one kit.");
   }
 
-  private static List<String> row(Pack pack, PartNumber it) {
+  private static List<String> row(PartNumber it) {
     return List.of(
         it.id(),
         it.words(),
         String.join(", ", it.cases()),
-        it.leads().stream().map(pack.names()::label).collect(Collectors.joining(", ")),
+        String.join(", ", it.leads()),
         Figures.share(it.share()),
         Figures.minutes(it.benchMinutes()),
         Figures.money(it.material()),

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.loomwright.drawing.CavityMark;
 import org.loomwright.drawing.Face;
 import org.loomwright.drawing.FaceWords;
@@ -26,10 +27,16 @@ import org.loomwright.papers.words.Forks;
  * @param forks where steps lead
  */
 record StepPage(Pack pack, Forks forks) {
-  private static final double FACE_WIDTH_MM = 58;
-  private static final double FACE_HEIGHT_MM = 52;
+  private static final double FACE_WIDTH_MM = 32;
+  private static final double FACE_HEIGHT_MM = 34;
 
-  void write(Step step, boolean namePlace, Html html) {
+  /**
+   * Writes a step.
+   *
+   * @param before the step printed before it under the same heading; what has not changed since is
+   *     not said again
+   */
+  void write(Step step, Optional<Step> before, Html html) {
     html.open("table", "step", "step-" + step.number())
         .open("tr", "")
         .line("td", "nr", Integer.toString(step.number()))
@@ -42,10 +49,7 @@ record StepPage(Pack pack, Forks forks) {
     if (step.kind() == StepKind.CAUTION) {
       html.open("div", "caution");
     }
-    html.line("p", "title", step.title());
-    if (!step.text().isEmpty() && !step.text().equals(step.title())) {
-      html.line("p", "", step.text());
-    }
+    title(step, html);
     if (!step.why().isEmpty()) {
       html.line("p", "why", step.why());
     }
@@ -61,10 +65,27 @@ record StepPage(Pack pack, Forks forks) {
     if (forks.isEnd(step)) {
       html.line("p", "end", "The work ends here.");
     }
-    meta(step, namePlace, html);
+    meta(step, before, html);
     html.close("td");
     step.shown().ifPresent(it -> face(it, html));
     html.close("tr").close("table");
+  }
+
+  /** A look at what was just done takes one line. */
+  private static void title(Step step, Html html) {
+    boolean more = !step.text().isEmpty() && !step.text().equals(step.title());
+    if (step.kind() == StepKind.CONFIRM) {
+      html.open("p", "").line("b", "", step.title() + ".").words(" ");
+      if (more) {
+        html.words(step.text());
+      }
+      html.close("p");
+      return;
+    }
+    html.line("p", "title", step.title());
+    if (more) {
+      html.line("p", "", step.text());
+    }
   }
 
   private static void undo(Step step, Html html) {
@@ -109,15 +130,20 @@ record StepPage(Pack pack, Forks forks) {
     return !targets.isEmpty();
   }
 
-  private void meta(Step step, boolean namePlace, Html html) {
+  private void meta(Step step, Optional<Step> before, Html html) {
+    // Whoever comes from elsewhere has not read the step before.
+    Optional<Step> known = forks.reachedFrom(step).isPresent() ? Optional.empty() : before;
     List<String> facts = new ArrayList<>();
-    if ((namePlace || forks.reachedFrom(step).isPresent()) && !step.place().isEmpty()) {
+    if (!step.place().isEmpty() && known.filter(it -> it.place().equals(step.place())).isEmpty()) {
       facts.add("At: " + pack.names().place(step.place()));
     }
-    if (!step.openings().isEmpty()) {
+    if (!step.openings().isEmpty()
+        && known.filter(it -> it.openings().equals(step.openings())).isEmpty()) {
       facts.add("Open: " + GuideSection.openings(pack, step.openings()));
     }
-    step.live().ifPresent(live -> facts.add(live ? "Power: on" : "Power: battery isolated"));
+    step.live()
+        .filter(live -> before.filter(it -> it.live().equals(Optional.of(live))).isEmpty())
+        .ifPresent(live -> facts.add(live ? "Power: on" : "Power: battery isolated"));
     step.ask().ifPresent(ask -> facts.add(how(ask.how())));
     if (!step.tools().isEmpty()) {
       facts.add("Tools: " + String.join(", ", step.tools()));

@@ -110,8 +110,8 @@ public record FaceUse(
       List<String> plugged) {
     List<Filled> filled = new ArrayList<>();
     for (Lead lead : names.plan().design().leads()) {
-      collect(filled, owner, lead.label(), "A", lead.a());
-      collect(filled, owner, lead.label(), "B", lead.b());
+      collect(filled, owner, lead.id(), "A", lead.a());
+      collect(filled, owner, lead.id(), "B", lead.b());
     }
     if (filled.isEmpty() && plugged.isEmpty()) {
       return;
@@ -135,7 +135,7 @@ public record FaceUse(
   }
 
   private static void collect(
-      List<Filled> filled, String owner, String label, String endName, LeadEnd end) {
+      List<Filled> filled, String owner, String leadId, String endName, LeadEnd end) {
     for (EndUse use : end.uses()) {
       cavity(use.landing(), owner)
           .ifPresent(
@@ -143,7 +143,7 @@ public record FaceUse(
                   filled.add(
                       new Filled(
                           cavity,
-                          label + ", end " + endName,
+                          leadId + ", end " + endName,
                           end.uses().size() == 1 ? List.of() : use.cases())));
     }
   }

@@ -1,7 +1,10 @@
 package org.loomwright.papers.words;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.loomwright.model.design.EndUse;
@@ -10,6 +13,7 @@ import org.loomwright.model.design.Lead;
 import org.loomwright.model.design.LeadEnd;
 import org.loomwright.model.design.Plan;
 import org.loomwright.model.design.SuppliedHousing;
+import org.loomwright.model.equipment.Plug;
 import org.loomwright.model.kit.KitOrder;
 import org.loomwright.model.parts.Parts;
 import org.loomwright.model.vehicle.Vehicle;
@@ -22,6 +26,13 @@ import org.loomwright.model.vehicle.Vehicle;
  * @param plan its plan
  */
 public record Names(KitOrder order, Plan plan) {
+  /** Something like "rear-block": parts joined by hyphens, standing alone. */
+  private static final Pattern ID =
+      Pattern.compile("(?<![\\p{L}\\d/-])[a-z0-9]+(?:-[a-z0-9]+)+(?![\\p{L}\\d/-])");
+
+  private static final Pattern NAMED_STEP = Pattern.compile("^(step \\d+) \\([^)]*\\): (.*)$");
+
+  private static final Pattern DECIMALS = Pattern.compile("(?<![\\d.])\\d+\\.\\d{4,}(?![\\d.])");
 
   /** The name of a place. */
   public String place(String id) {
@@ -41,8 +52,52 @@ public record Names(KitOrder order, Plan plan) {
         .map(it -> it.name())
         .or(() -> vehicle.fuseBlock(id).map(it -> it.name()))
         .or(() -> vehicle.ground(id).map(it -> it.name()))
+        .or(() -> plug(id).map(it -> "the housing for the " + it))
         .or(() -> housing(id).map(it -> "housing for " + it.matesWith()))
         .orElse(id);
+  }
+
+  /** The name of a plug of the equipment by "EQUIPMENT/PLUG". */
+  public Optional<String> plug(String id) {
+    return order.equipment().stream()
+        .flatMap(it -> it.plugs().stream().filter(p -> id.equals(it.id() + "/" + p.id())))
+        .map(Plug::name)
+        .findFirst();
+  }
+
+  /** The name of the pin a need belongs to, which tells the needs of one kit apart. */
+  public String pin(String needId) {
+    return order.equipment().stream()
+        .flatMap(
+            it ->
+                it.plugs().stream()
+                    .flatMap(
+                        plug ->
+                            plug.pins().stream()
+                                .filter(
+                                    pin ->
+                                        needId.equals(
+                                            it.id() + "/" + plug.id() + "/" + pin.cavity()))))
+        .map(pin -> pin.name())
+        .findFirst()
+        .orElseGet(() -> need(needId));
+  }
+
+  /**
+   * Words of the plan as a customer reads them: ids that are no words of their own give way to
+   * names, and long decimals are rounded.
+   */
+  public String prose(String words) {
+    String named =
+        ID.matcher(words)
+            .replaceAll(found -> Matcher.quoteReplacement(place(owner(found.group()))));
+    return DECIMALS
+        .matcher(named)
+        .replaceAll(found -> Matcher.quoteReplacement(Figures.figure(parse(found.group()), "")));
+  }
+
+  private static double parse(String digits) {
+    return Double.parseDouble(digits);
   }
 
   /** The housing the kit brings under this id. */
@@ -80,9 +135,12 @@ public record Names(KitOrder order, Plan plan) {
         .orElse(leadId);
   }
 
-  /** The printed number of a step. */
+  /** The printed number of a step; of a step the proof names with number, id and title, no id. */
   public String step(String stepId) {
-    return plan.guide().step(stepId).map(it -> "step " + it.number()).orElse(stepId);
+    return plan.guide()
+        .step(stepId)
+        .map(it -> "step " + it.number())
+        .orElseGet(() -> NAMED_STEP.matcher(stepId).replaceFirst("$1 ($2)"));
   }
 
   /** The need in words. */
@@ -138,7 +196,10 @@ public record Names(KitOrder order, Plan plan) {
   public static String cases(List<String> ids) {
     return ids.isEmpty()
         ? "no case"
-        : (ids.size() == 1 ? "case " : "cases ") + String.join(", ", ids);
+        : (ids.size() == 1 ? "case " : "cases ")
+            + ids.stream()
+                .sorted(Comparator.comparing(String::length).thenComparing(it -> it))
+                .collect(Collectors.joining(", "));
   }
 
   private String rework(LeadEnd end, EndUse use) {

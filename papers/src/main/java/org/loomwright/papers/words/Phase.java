@@ -1,7 +1,10 @@
 package org.loomwright.papers.words;
 
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.loomwright.model.design.Act;
 import org.loomwright.model.design.Guide;
 import org.loomwright.model.design.Step;
@@ -30,6 +33,7 @@ public enum Phase {
   /** The phase of each step, by step id, in printed order. */
   public static Map<String, Phase> of(Guide guide) {
     Map<String, Phase> phases = new LinkedHashMap<>();
+    Set<String> leadingUp = leadingUpToIsolation(guide.steps());
     boolean isolated = false;
     boolean worked = false;
     for (Step step : guide.steps()) {
@@ -41,6 +45,8 @@ public enum Phase {
         isolated = false;
         worked = true;
         phase = CONNECT;
+      } else if (leadingUp.contains(step.id())) {
+        phase = ISOLATE;
       } else if (isolated) {
         phase = FIT;
       } else if (worked) {
@@ -54,5 +60,22 @@ public enum Phase {
       phases.put(step.id(), phase);
     }
     return phases;
+  }
+
+  /** Cautions and openings right before the battery is isolated; they belong to it. */
+  private static Set<String> leadingUpToIsolation(List<Step> steps) {
+    Set<String> ids = new LinkedHashSet<>();
+    for (Step step : steps) {
+      if (step.act().filter(it -> it instanceof Act.Isolate).isPresent()) {
+        return ids;
+      }
+      if (step.kind() == StepKind.CAUTION
+          || step.act().filter(it -> it instanceof Act.Open).isPresent()) {
+        ids.add(step.id());
+      } else {
+        ids.clear();
+      }
+    }
+    return Set.of();
   }
 }

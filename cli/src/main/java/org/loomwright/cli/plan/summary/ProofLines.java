@@ -79,6 +79,6 @@ final class ProofLines {
         .guide()
         .step(id)
         .map(step -> "step " + step.number() + " (" + step.title() + ")")
-        .orElse(id);
+        .orElseGet(() -> names.step(id));
   }
 }

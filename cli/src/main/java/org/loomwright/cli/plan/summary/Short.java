@@ -3,7 +3,6 @@ package org.loomwright.cli.plan.summary;
 import org.loomwright.model.design.Landing;
 import org.loomwright.model.design.Lead;
 import org.loomwright.model.design.LeadEnd;
-import org.loomwright.model.equipment.Plug;
 import org.loomwright.papers.words.Names;
 
 /** Names short enough for a screen; the pack has them in full. */
@@ -19,20 +18,7 @@ final class Short {
 
   /** The name of the pin a need belongs to. */
   String need(String needId) {
-    String[] parts = needId.split("/", -1);
-    if (parts.length != 3) {
-      return needId;
-    }
-    return names.order().equipment().stream()
-        .filter(it -> it.id().equals(parts[0]))
-        .flatMap(it -> it.plugs().stream())
-        .filter(plug -> plug.id().equals(parts[1]))
-        .map(Plug::pins)
-        .flatMap(pins -> pins.stream())
-        .filter(pin -> pin.cavity().equals(parts[2]))
-        .map(pin -> pin.name())
-        .findFirst()
-        .orElse(needId);
+    return names.pin(needId);
   }
 
   /** The start of a lead's label, where that tells it apart. */
@@ -60,7 +46,9 @@ final class Short {
       return bare(names.owner(it.connector())) + " cavity\u00A0" + it.cavity();
     }
     if (landing instanceof Landing.InHousing it) {
-      return "housing " + it.housing() + " cavity\u00A0" + it.cavity();
+      return names.plug(it.housing()).orElse("housing " + it.housing())
+          + " cavity\u00A0"
+          + it.cavity();
     }
     if (landing instanceof Landing.InSlot it) {
       return bare(names.owner(it.block())) + " slot\u00A0" + it.slot();

@@ -26,6 +26,9 @@ public final class Summary {
   private static final int MOST_WANTED = 4;
   private static final int MOST_NOTES = 4;
 
+  /** Shares are sums of products, so equal ones may differ in the last digits. */
+  private static final double SAME_SHARE = 1e-9;
+
   private final Plan plan;
   private final Names names;
   private final Short brief;
@@ -62,6 +65,7 @@ public final class Summary {
   public static String brief(KitOrder order, Plan plan, boolean packWritten) {
     Summary summary = new Summary(order, plan, packWritten);
     summary.head();
+    summary.size();
     summary.unserved();
     CheckLines.write(plan, summary.rest, summary.screen);
     new ProofLines(summary.names, summary.rest).write(summary.screen);
@@ -84,11 +88,32 @@ public final class Summary {
             + ", "
             + counted(plan.builds().traits(), "trait")
             + ", "
-            + counted(plan.builds().components(), "component")
-            + " planned apart, "
             + counted(plan.builds().groups(), "group")
             + " of builds told apart");
     screen.line(Verdicts.inWords(plan));
+  }
+
+  /** How large the kit is, for those who do not read on. */
+  private void size() {
+    screen.line(
+        Figures.capital(counted(plan.cases().size(), "case"))
+            + ", "
+            + counted(plan.design().leads().size(), "lead")
+            + ", "
+            + counted(plan.design().partNumbers().size(), "part number")
+            + ": "
+            + plan.design().partNumbers().stream()
+                .map(
+                    it ->
+                        it.id()
+                            + " ("
+                            + counted(it.leads().size(), "lead")
+                            + ", "
+                            + Figures.money(it.material().add(it.labour()), it.currency())
+                            + ", "
+                            + Figures.share(it.share())
+                            + ")")
+                .collect(Collectors.joining(", ")));
   }
 
   private void gap() {
@@ -103,11 +128,22 @@ public final class Summary {
     Cut<List<String>> needs = Cut.of(rows, MOST_NEEDS, rest);
     screen.rows(1, needs.shown());
     needs.more().ifPresent(words -> screen.item("…", words));
-    List<String> wanted = new ArrayList<>(plan.fit().modules());
-    wanted.addAll(plan.fit().coding());
+    List<String> wanted = new ArrayList<>();
+    plan.fit().modules().forEach(it -> wanted.add(withoutEquipment(it)));
+    plan.fit().coding().forEach(it -> wanted.add(withoutEquipment(it)));
     Cut<String> beside = Cut.of(wanted, MOST_WANTED, rest);
     beside.shown().forEach(words -> screen.item("also needed:", words));
     beside.more().ifPresent(words -> screen.item("…", words));
+  }
+
+  /** The headline has named the equipment already. */
+  private String withoutEquipment(String words) {
+    return names.order().equipment().stream()
+        .map(it -> it.name() + ": ")
+        .filter(words::startsWith)
+        .findFirst()
+        .map(it -> words.substring(it.length()))
+        .orElse(words);
   }
 
   /** "already there on 110 of 264 builds, missing on 154". */
@@ -170,7 +206,7 @@ public final class Summary {
               + "): "
               + it.needs().stream().map(brief::need).collect(Collectors.joining(", "))
               + ": "
-              + Short.reason(it.reason()));
+              + Short.reason(names.prose(it.reason())));
     }
     unserved.more().ifPresent(words -> screen.item("…", words));
   }
@@ -186,7 +222,7 @@ public final class Summary {
                 it ->
                     List.of(
                         it.id(),
-                        it.words(),
+                        soldTo(it),
                         counted(it.leads().size(), "lead")
                             + ", "
                             + Figures.money(it.material().add(it.labour()), it.currency())
@@ -194,6 +230,22 @@ public final class Summary {
                             + Figures.share(it.share())))
             .toList());
     numbers.more().ifPresent(words -> screen.item("…", words));
+  }
+
+  /** The cases that say it, where those of one letter do; else the builds in words. */
+  private String soldTo(PartNumber number) {
+    Map<String, List<Case>> byLetter =
+        plan.cases().stream()
+            .collect(
+                Collectors.groupingBy(Case::component, LinkedHashMap::new, Collectors.toList()));
+    for (List<Case> all : byLetter.values()) {
+      List<Case> served = all.stream().filter(it -> number.cases().contains(it.id())).toList();
+      double share = served.stream().mapToDouble(Case::share).sum();
+      if (served.size() < all.size() && Math.abs(share - number.share()) < SAME_SHARE) {
+        return Names.cases(served.stream().map(Case::id).toList());
+      }
+    }
+    return number.words();
   }
 
   private void notes() {

@@ -25,7 +25,7 @@ class SummaryTest {
         .startsWith("Rear-cabin heater and powered side steps for the panel van\n")
         .contains(
             "Kit crew-comfort, revision A, for the Ostveld Packer",
-            "1 264 possible builds, 8 traits, 2 components planned apart, 5 groups",
+            "1 264 possible builds, 8 traits, 5 groups of builds told apart\n",
             "CAN BE RELEASED: every build is served",
             "missing on all 1 264 builds                           heater and blower supply\n",
             "already there on 564 of 1 264 builds, missing on 700  heater ground\n",
