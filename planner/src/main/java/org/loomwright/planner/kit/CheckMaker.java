@@ -369,35 +369,63 @@ final class CheckMaker {
 
   // Sum over components of each one's worst case: an upper bound for every build.
   private void capacities() {
-    Map<String, Double> sums = new LinkedHashMap<>();
     Map<String, Use> uses = new LinkedHashMap<>();
+    Map<String, List<Worst>> worst = new LinkedHashMap<>();
     for (CaseSet set : sets) {
-      Map<String, Double> worst = new LinkedHashMap<>();
+      Map<String, Map<String, Double>> byCase = new LinkedHashMap<>();
       for (CaseSet.Member member : set.members()) {
-        Map<String, Double> here = new LinkedHashMap<>();
         for (Way way : member.ways().values()) {
           for (Use use : way.uses()) {
             uses.put(use.resource(), use);
-            here.merge(use.resource(), use.amount(), Double::sum);
+            byCase
+                .computeIfAbsent(use.resource(), r -> new LinkedHashMap<>())
+                .merge(member.id(), use.amount(), Double::sum);
           }
         }
-        here.forEach((resource, amount) -> worst.merge(resource, amount, Math::max));
       }
-      worst.forEach((resource, amount) -> sums.merge(resource, amount, Double::sum));
+      byCase.forEach(
+          (resource, amounts) ->
+              worst.computeIfAbsent(resource, r -> new ArrayList<>()).add(Worst.of(amounts)));
     }
-    uses.forEach(
-        (resource, use) ->
-            add(
-                "capacity/" + resource,
-                "room for added " + (resource.endsWith("lugs") ? "lugs" : "load"),
-                use.words(),
-                List.of(),
-                sums.getOrDefault(resource, 0.0),
-                use.limit(),
-                true,
-                resource.endsWith("lugs") ? "lugs" : "A",
-                "vehicle document and shop rules",
-                List.of()));
+    uses.forEach((resource, use) -> capacity(use, worst.getOrDefault(resource, List.of())));
+  }
+
+  /** The most that any case of a component takes of something, and the cases that do. */
+  private record Worst(double amount, List<String> cases) {
+    static Worst of(Map<String, Double> amounts) {
+      double most = amounts.values().stream().mapToDouble(it -> it).max().orElse(0);
+      return new Worst(
+          most,
+          amounts.entrySet().stream()
+              .filter(it -> it.getValue() >= most - 1e-9)
+              .map(Map.Entry::getKey)
+              .toList());
+    }
+  }
+
+  private void capacity(Use use, List<Worst> worst) {
+    boolean lugs = use.resource().endsWith("lugs");
+    String unit = lugs ? "lugs" : "A";
+    add(
+        "capacity/" + use.resource(),
+        "room for added " + (lugs ? "lugs" : "load"),
+        use.words(),
+        worst.stream().flatMap(it -> it.cases().stream()).toList(),
+        worst.stream().mapToDouble(Worst::amount).sum(),
+        use.limit(),
+        true,
+        unit,
+        "vehicle document and shop rules",
+        worst.stream()
+            .map(
+                it ->
+                    new TraceLine(
+                        "added in case " + String.join(" or ", it.cases()),
+                        "",
+                        it.amount(),
+                        unit,
+                        "the equipment's document"))
+            .toList());
   }
 
   private static CircuitKind kind(NeedAt need) {
