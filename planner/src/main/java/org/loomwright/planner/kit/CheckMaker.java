@@ -1,9 +1,7 @@
 package org.loomwright.planner.kit;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.loomwright.model.design.Check;
 import org.loomwright.model.design.FuseFit;
@@ -16,7 +14,6 @@ import org.loomwright.model.vehicle.Slot;
 import org.loomwright.physics.SumException;
 import org.loomwright.planner.need.NeedAt;
 import org.loomwright.planner.sizing.WireSizer;
-import org.loomwright.planner.ways.Use;
 import org.loomwright.planner.ways.Way;
 
 /** All checks of a kit, each with figure, limit, margin, source and trace. */
@@ -51,7 +48,7 @@ final class CheckMaker {
       }
     }
     fuses.forEach(this::slotRating);
-    capacities();
+    new CapacityChecks(sets, list).check();
     return list.checks();
   }
 
@@ -247,38 +244,5 @@ final class CheckMaker {
         true,
         "A",
         "vehicle document");
-  }
-
-  // Sum over components of each one's worst case: an upper bound for every build.
-  private void capacities() {
-    Map<String, Double> sums = new LinkedHashMap<>();
-    Map<String, Use> uses = new LinkedHashMap<>();
-    for (CaseSet set : sets) {
-      Map<String, Double> worst = new LinkedHashMap<>();
-      for (CaseSet.Member member : set.members()) {
-        Map<String, Double> here = new LinkedHashMap<>();
-        for (Way way : member.ways().values()) {
-          for (Use use : way.uses()) {
-            uses.put(use.resource(), use);
-            here.merge(use.resource(), use.amount(), Double::sum);
-          }
-        }
-        here.forEach((resource, amount) -> worst.merge(resource, amount, Math::max));
-      }
-      worst.forEach((resource, amount) -> sums.merge(resource, amount, Double::sum));
-    }
-    uses.forEach(
-        (resource, use) ->
-            list.add(
-                "capacity/" + resource,
-                "room for added " + (resource.endsWith("lugs") ? "lugs" : "load"),
-                use.words(),
-                List.of(),
-                sums.getOrDefault(resource, 0.0),
-                use.limit(),
-                true,
-                resource.endsWith("lugs") ? "lugs" : "A",
-                "vehicle document and shop rules",
-                List.of()));
   }
 }

@@ -1,0 +1,81 @@
+package org.loomwright.planner.kit;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.loomwright.model.design.TraceLine;
+import org.loomwright.planner.ways.Use;
+import org.loomwright.planner.ways.Way;
+
+/** Room on sections, factory circuits and ground studs. */
+final class CapacityChecks {
+  private final List<CaseSet> sets;
+  private final Checklist list;
+
+  CapacityChecks(List<CaseSet> sets, Checklist list) {
+    this.sets = List.copyOf(sets);
+    this.list = list;
+  }
+
+  // Sum over components of each one's worst case: an upper bound for every build.
+  void check() {
+    Map<String, Use> uses = new LinkedHashMap<>();
+    Map<String, List<Worst>> worst = new LinkedHashMap<>();
+    for (CaseSet set : sets) {
+      Map<String, Map<String, Double>> byCase = new LinkedHashMap<>();
+      for (CaseSet.Member member : set.members()) {
+        for (Way way : member.ways().values()) {
+          for (Use use : way.uses()) {
+            uses.put(use.resource(), use);
+            byCase
+                .computeIfAbsent(use.resource(), r -> new LinkedHashMap<>())
+                .merge(member.id(), use.amount(), Double::sum);
+          }
+        }
+      }
+      byCase.forEach(
+          (resource, amounts) ->
+              worst.computeIfAbsent(resource, r -> new ArrayList<>()).add(Worst.of(amounts)));
+    }
+    uses.forEach((resource, use) -> capacity(use, worst.getOrDefault(resource, List.of())));
+  }
+
+  /** The most that any case of a component takes of something, and the cases that do. */
+  private record Worst(double amount, List<String> cases) {
+    static Worst of(Map<String, Double> amounts) {
+      double most = amounts.values().stream().mapToDouble(it -> it).max().orElse(0);
+      return new Worst(
+          most,
+          amounts.entrySet().stream()
+              .filter(it -> it.getValue() >= most - 1e-9)
+              .map(Map.Entry::getKey)
+              .toList());
+    }
+  }
+
+  private void capacity(Use use, List<Worst> worst) {
+    boolean lugs = use.resource().endsWith("lugs");
+    String unit = lugs ? "lugs" : "A";
+    list.add(
+        "capacity/" + use.resource(),
+        "room for added " + (lugs ? "lugs" : "load"),
+        use.words(),
+        worst.stream().flatMap(it -> it.cases().stream()).toList(),
+        worst.stream().mapToDouble(Worst::amount).sum(),
+        use.limit(),
+        true,
+        unit,
+        "vehicle document and shop rules",
+        worst.stream()
+            .map(
+                it ->
+                    new TraceLine(
+                        "added in case " + String.join(" or ", it.cases()),
+                        "",
+                        it.amount(),
+                        unit,
+                        "the equipment's document"))
+            .toList());
+  }
+}
