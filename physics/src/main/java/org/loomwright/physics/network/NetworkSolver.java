@@ -1,0 +1,187 @@
+package org.loomwright.physics.network;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Solves a network by nodal analysis: Kirchhoff's current law at every node, sources as a current
+ * E/r beside their internal conductance, loads of constant power by Newton's method from the
+ * voltages without them.
+ *
+ * <p>Newton's steps from above come down to the highest state there is: each node equation falls
+ * convexly with the voltage across a load, and the matrix keeps a non-negative inverse as long as
+ * it is positive definite (monotone convergence; Ortega and Rheinboldt, Iterative Solution of
+ * Nonlinear Equations in Several Variables, 13.3.4, from memory). Where the matrix stops being
+ * positive definite the voltage collapses. Before that is said, the powers are raised from zero in
+ * ever smaller steps, which also tells what share of them the lines can bring.
+ */
+public final class NetworkSolver {
+  private static final int MOST_STEPS = 100;
+  private static final double CONVERGED = 1e-10;
+  private static final double SMALLEST_SHARE_STEP = 1e-6;
+
+  /** Rounding slack when a voltage is held against a cut-off, V. */
+  private static final double CUT_OFF_SLACK_V = 1e-9;
+
+  private NetworkSolver() {}
+
+  /**
+   * Solves the network with all its loads running.
+   *
+   * @return the state; or why there is none; or the parts that hang on nothing
+   * @throws org.loomwright.physics.SumException if double precision does not suffice, because
+   *     resistances lie too far apart
+   */
+  public static NetworkOutcome solve(Network network) {
+    List<NotConnected.Part> floating = FloatingParts.of(network);
+    if (!floating.isEmpty()) {
+      return new NotConnected(floating);
+    }
+    NodeNumbers numbers = new NodeNumbers(network);
+    State idle = withoutPowers(numbers);
+    if (numbers.powers().isEmpty()) {
+      return judge(network, numbers, idle);
+    }
+    for (ConstantPower p : numbers.powers()) {
+      if (!(numbers.across(idle.voltages, p) > 0)) {
+        return new NoOperatingPoint(
+            NoOperatingPoint.Reason.BELOW_CUT_OFF, shortfalls(numbers.powers(), numbers, idle), 1);
+      }
+    }
+    Optional<State> running = newton(numbers, 1, idle);
+    return running.isPresent()
+        ? judge(network, numbers, running.get())
+        : inShares(network, numbers, idle);
+  }
+
+  /** Node voltages and the Newton steps they took. */
+  private record State(double[] voltages, int steps) {}
+
+  private static State withoutPowers(NodeNumbers numbers) {
+    if (!numbers.system().factor(numbers.conductancesS())) {
+      throw new IllegalStateException("a connected network of resistances is positive definite");
+    }
+    return new State(numbers.system().solve(numbers.fixedIntoA()), 1);
+  }
+
+  /**
+   * The state with a share of all constant powers. Each load's P/V is replaced by its tangent at
+   * the last voltage V0: a negative conductance -P/V0² and a fixed current 2P/V0.
+   */
+  private static Optional<State> newton(NodeNumbers numbers, double share, State start) {
+    double[] v = start.voltages;
+    for (int step = 1; step <= MOST_STEPS; step++) {
+      double[] g = numbers.conductancesS();
+      double[] into = numbers.fixedIntoA();
+      for (int k = 0; k < numbers.powers().size(); k++) {
+        ConstantPower p = numbers.powers().get(k);
+        double across = numbers.across(v, p);
+        if (!(across > 0)) {
+          return Optional.empty();
+        }
+        double watt = share * p.powerW();
+        g[numbers.edgeOfPower(k)] = -watt / (across * across);
+        numbers.draw(into, p, 2 * watt / across);
+      }
+      if (!numbers.system().factor(g)) {
+        return Optional.empty();
+      }
+      double[] next = numbers.system().solve(into);
+      double change = 0;
+      for (int i = 0; i < next.length; i++) {
+        change = Math.max(change, Math.abs(next[i] - v[i]));
+      }
+      v = next;
+      if (change <= CONVERGED * SparseSystem.largest(v)) {
+        return Optional.of(new State(v, start.steps + step));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static NetworkOutcome inShares(Network network, NodeNumbers numbers, State idle) {
+    State last = idle;
+    double share = 0;
+    double stride = 0.5;
+    while (stride >= SMALLEST_SHARE_STEP) {
+      double next = Math.min(1, share + stride);
+      Optional<State> state = newton(numbers, next, last);
+      if (state.isEmpty()) {
+        stride /= 2;
+        continue;
+      }
+      last = state.get();
+      share = next;
+      if (share >= 1) {
+        return judge(network, numbers, last);
+      }
+    }
+    return new NoOperatingPoint(
+        NoOperatingPoint.Reason.VOLTAGE_COLLAPSE,
+        shortfalls(numbers.powers(), numbers, last),
+        share);
+  }
+
+  private static NetworkOutcome judge(Network network, NodeNumbers numbers, State state) {
+    List<Load> low = new ArrayList<>();
+    for (Load load : network.all(Load.class)) {
+      boolean asks =
+          load instanceof ConstantCurrent c
+              ? c.currentA() > 0
+              : load instanceof ConstantPower p && p.powerW() > 0;
+      double across = numbers.across(state.voltages, load);
+      if (asks && !(across >= load.cutOffV() - CUT_OFF_SLACK_V)) {
+        low.add(load);
+      }
+    }
+    return low.isEmpty()
+        ? solved(network, numbers, state)
+        : new NoOperatingPoint(
+            NoOperatingPoint.Reason.BELOW_CUT_OFF, shortfalls(low, numbers, state), 1);
+  }
+
+  private static List<NoOperatingPoint.Shortfall> shortfalls(
+      List<? extends Load> loads, NodeNumbers numbers, State state) {
+    return loads.stream()
+        .map(
+            l ->
+                new NoOperatingPoint.Shortfall(
+                    l.name(), numbers.across(state.voltages, l), l.cutOffV()))
+        .sorted(Comparator.comparingDouble(s -> s.voltageV() - s.neededV()))
+        .toList();
+  }
+
+  private static Solved solved(Network network, NodeNumbers numbers, State state) {
+    Map<String, Double> voltages = new LinkedHashMap<>();
+    for (String node : network.nodes()) {
+      voltages.put(node, SparseSystem.at(state.voltages, numbers.number(node)));
+    }
+    double[] into = new double[numbers.count()];
+    Map<String, BranchFlow> flows = new LinkedHashMap<>();
+    for (Element e : network.elements()) {
+      BranchFlow flow = flow(e, numbers.across(state.voltages, e));
+      numbers.draw(into, e, flow.currentA());
+      flows.put(e.name(), flow);
+    }
+    return new Solved(network, voltages, flows, state.steps, SparseSystem.largest(into));
+  }
+
+  private static BranchFlow flow(Element e, double across) {
+    double current;
+    double loss = 0;
+    if (e instanceof Source s) {
+      current = (s.emfV() + across) / s.internalOhm();
+      loss = current * current * s.internalOhm();
+    } else if (e instanceof Link l) {
+      current = across / l.ohm();
+      loss = current * current * l.ohm();
+    } else {
+      current = ((Load) e).currentA(across);
+    }
+    return new BranchFlow(e.name(), e.from(), e.to(), current, across, loss);
+  }
+}
