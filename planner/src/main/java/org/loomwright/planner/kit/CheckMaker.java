@@ -71,7 +71,8 @@ final class CheckMaker {
               check.limit(),
               atMost,
               check.unit(),
-              source);
+              source,
+              trace);
         } else {
           list.add(
               id,
@@ -117,7 +118,8 @@ final class CheckMaker {
                       least.areaMm2(),
                       false,
                       "mm²",
-                      need.need().standard().orElse("the equipment's maker")));
+                      need.need().standard().orElse("the equipment's maker"),
+                      List.of()));
     }
   }
 
@@ -193,7 +195,8 @@ final class CheckMaker {
         need.need().fuseAtMost().get().amperes(),
         true,
         "A",
-        need.need().standard().orElse("the equipment's maker"));
+        need.need().standard().orElse("the equipment's maker"),
+        List.of());
   }
 
   private void apart(CaseSet set, NeedAt need) {
@@ -224,7 +227,8 @@ final class CheckMaker {
         0,
         true,
         "leads",
-        need.need().standard().orElse("the equipment's maker"));
+        need.need().standard().orElse("the equipment's maker"),
+        List.of());
   }
 
   private void slotRating(FuseFit fuse) {
@@ -243,6 +247,7 @@ final class CheckMaker {
         slot.maxRating().amperes(),
         true,
         "A",
-        "vehicle document");
+        "vehicle document",
+        List.of());
   }
 }

@@ -44,9 +44,9 @@ final class Checklist {
       double limit,
       boolean atMost,
       String unit,
-      String source) {
-    checks.add(
-        Check.of(id, name, subject, cases, figure, limit, atMost, unit, 0, source, List.of()));
+      String source,
+      List<TraceLine> trace) {
+    checks.add(Check.of(id, name, subject, cases, figure, limit, atMost, unit, 0, source, trace));
   }
 
   /** The trace of a sum as the design keeps it. */
