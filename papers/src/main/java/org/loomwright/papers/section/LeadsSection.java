@@ -75,8 +75,8 @@ final class LeadsSection implements Section {
     html.line("h2", "", "Where they are laid");
     html.table(
         List.of(
-            Column.key("Label", 10),
-            Column.text("Along", 62),
+            Column.key("Lead", 5),
+            Column.text("Along", 67),
             Column.number("Path mm", 9),
             Column.number("Off by at most mm", 10),
             Column.number("Likely mm", 9)),
@@ -84,7 +84,7 @@ final class LeadsSection implements Section {
             .map(
                 it ->
                     List.of(
-                        it.label(),
+                        it.id(),
                         it.runs().stream()
                             .map(run -> run(pack, run))
                             .collect(Collectors.joining("; ")),
@@ -123,7 +123,7 @@ final class LeadsSection implements Section {
                         it.id(),
                         pack.names().place(it.place()),
                         pack.names().part(it.splice()) + " (" + it.splice() + ")",
-                        labels(pack, it.leads())))
+                        String.join(", ", it.leads())))
             .toList());
     html.close("div");
   }
@@ -174,13 +174,9 @@ final class LeadsSection implements Section {
                         pack.names().owner(it.block()),
                         Figures.amps(it.ratingA()),
                         pack.names().part(it.part()) + " (" + it.part() + ")",
-                        labels(pack, it.leads()),
+                        String.join(", ", it.leads()),
                         Names.cases(it.cases())))
             .toList());
     html.close("div");
-  }
-
-  private static String labels(Pack pack, List<String> leads) {
-    return leads.stream().map(pack.names()::label).collect(Collectors.joining(", "));
   }
 }
