@@ -30,11 +30,11 @@ final class ChecksSection implements Section {
             Column.key("No.", 4),
             Column.key("Verdict", 9),
             Column.text("Check", 30),
-            Column.text("On", 19),
+            Column.text("On", 18),
             Column.text("In case", 8),
             Column.number("Figure", 10.5),
             Column.number("Limit", 12),
-            Column.number("Margin", 7.5)),
+            Column.number("Margin", 8.5)),
         CheckRow.of(pack.plan()).stream().map(it -> row(pack, it, notes)).toList());
     if (!notes.lines().isEmpty()) {
       html.line("h2", "", "Where the limits come from").open("div", "notes");
