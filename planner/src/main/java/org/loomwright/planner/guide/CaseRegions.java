@@ -99,4 +99,49 @@ final class CaseRegions {
     }
     return false;
   }
+
+  /**
+   * Whether the bench can put an end into its cavity of a housing of the kit. It can't where
+   * another lead in the same box wants the cavity, where some vehicle has a connector of its own
+   * for the end, or where the housing is used without the end.
+   */
+  boolean filledOnBench(Lead lead, LeadEnd end, Landing.InHousing in) {
+    return design.partNumbers().stream()
+        .filter(number -> number.leads().contains(lead.id()))
+        .allMatch(number -> filledOnBench(number, end, in));
+  }
+
+  private boolean filledOnBench(PartNumber number, LeadEnd end, Landing.InHousing in) {
+    int wanting = 0;
+    Region used = builds.none();
+    for (Lead other : design.leads()) {
+      for (LeadEnd it : List.of(other.a(), other.b())) {
+        for (EndUse use : it.uses()) {
+          List<String> cases = sold(use, number);
+          if (use.landing() instanceof Landing.InHousing there
+              && there.housing().equals(in.housing())
+              && number.leads().contains(other.id())
+              && !cases.isEmpty()) {
+            wanting += there.cavity().equals(in.cavity()) ? 1 : 0;
+            used = used.or(of(cases));
+          }
+        }
+      }
+    }
+    if (wanting > 1) {
+      return false;
+    }
+    for (EndUse use : end.uses()) {
+      List<String> cases = sold(use, number);
+      boolean elsewhere = !use.landing().equals(in) && !cases.isEmpty();
+      if (elsewhere && (!(use.landing() instanceof Landing.Parked) || of(cases).meets(used))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static List<String> sold(EndUse use, PartNumber number) {
+    return use.cases().stream().filter(number.cases()::contains).toList();
+  }
 }
