@@ -20,6 +20,7 @@ final class CaseRegions {
   private final Design design;
   private final Map<String, Region> regions = new LinkedHashMap<>();
   private final Region served;
+  private final List<List<String>> components;
 
   CaseRegions(Builds builds, List<CaseSet> sets, Design design) {
     this.builds = builds;
@@ -33,6 +34,7 @@ final class CaseRegions {
       all = all.and(any);
     }
     served = all;
+    components = sets.stream().map(CaseSet::ids).toList();
     for (CaseSet set : sets) {
       for (CaseSet.Member member : set.members()) {
         regions.put(member.id(), member.region().and(served));
@@ -75,14 +77,20 @@ final class CaseRegions {
     Region any = builds.none();
     for (PartNumber number : design.partNumbers()) {
       if (number.leads().contains(lead.id())) {
-        for (String id : cases) {
-          if (number.cases().contains(id)) {
-            any = any.or(of(List.of(id)));
-          }
-        }
+        List<String> served = cases.stream().filter(number.cases()::contains).toList();
+        any = any.or(of(served).and(sold(number)));
       }
     }
     return any;
+  }
+
+  // A case can be served by several numbers: on these builds it is this one.
+  private Region sold(PartNumber number) {
+    Region sold = served;
+    for (List<String> ids : components) {
+      sold = sold.and(of(ids.stream().filter(number.cases()::contains).toList()));
+    }
+    return sold;
   }
 
   /** Whether another lead of a joint is in use in some of the cases in which this one is parked. */
