@@ -193,7 +193,8 @@ final class LeadSteps {
           .toString();
     }
     if (landing instanceof Landing.InHousing) {
-      return text.append("Push the terminal in from the wire side until it clicks, then pull on the")
+      return text.append(
+              "Push the terminal in from the wire side until it clicks, then pull on the")
           .append(" wire.")
           .toString();
     }

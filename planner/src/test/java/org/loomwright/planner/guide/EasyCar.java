@@ -38,12 +38,12 @@ public final class EasyCar {
 
   private EasyCar(long seed) {
     draw = new Draw(seed);
-    draw.traits(builder, draw.number(2, 6));
+    draw.traits(builder, draw.number(2, 4));
     draw.rules(builder);
     traits = builder.traits();
   }
 
-  /** An order of at most 2^8 builds. */
+  /** An order of at most 2^6 builds. */
   public static KitOrder of(long seed) {
     return new EasyCar(seed).order();
   }
@@ -66,7 +66,9 @@ public final class EasyCar {
             builder.build(),
             "openings",
             List.of(
-                opening("flap", List.of()), opening("cover", List.of("flap")), opening("lid", List.of())));
+                opening("flap", List.of()),
+                opening("cover", List.of("flap")),
+                opening("lid", List.of())));
     List<Mount> mounts =
         List.of(
             Bits.on("e", "p", "k1"),
@@ -80,7 +82,9 @@ public final class EasyCar {
     pins.add(
         Bits.pin(
             "1",
-            draw.chance(40) ? Bits.supply("30", 2, partner + " 1") : Bits.supply("30", draw.number(1, 5))));
+            draw.chance(40)
+                ? Bits.supply("30", 2, partner + " 1")
+                : Bits.supply("30", draw.number(1, 5))));
     pins.add(Bits.pin("2", Bits.ground(draw.number(1, 5))));
     if (draw.chance(50)) {
       pins.add(Bits.pin("3", Bits.supply("15", 1)));
@@ -97,7 +101,7 @@ public final class EasyCar {
         facts.add(
             new CavityFact(
                 cavity,
-                Optional.of(maybe()),
+                Optional.of(Condition.always()),
                 Optional.empty(),
                 Optional.of(Bits.tell()),
                 Optional.empty()));
@@ -130,13 +134,16 @@ public final class EasyCar {
               List.of("multimeter"));
       sections.add(draw.chance(60) ? With.changed(section, "tell", Optional.of(live)) : section);
       for (int i = 1; i <= 4; i++) {
-        slots.add(Bits.slot("f" + feed + "-" + i, "s" + feed, i == 1 ? fact.get() : Condition.always()));
+        slots.add(
+            Bits.slot("f" + feed + "-" + i, "s" + feed, i == 1 ? fact.get() : Condition.always()));
       }
     }
     FuseBlock block = With.changed(Bits.block(id, sections, slots), "place", place);
     block =
         With.changed(
-            block, "openings", draw.chance(60) ? List.of(draw.one(List.of("lid", "cover"))) : List.of());
+            block,
+            "openings",
+            draw.chance(60) ? List.of(draw.one(List.of("lid", "cover"))) : List.of());
     return draw.chance(60)
         ? With.changed(block, "recipe", With.changed(block.recipe(), "fillUndo", Undo.SPECIAL_TOOL))
         : block;

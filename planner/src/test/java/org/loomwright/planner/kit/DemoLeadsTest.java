@@ -45,7 +45,8 @@ class DemoLeadsTest {
   /** Path and tolerance from the van's runs; 75 mm slack and 50 mm service loop at each end. */
   @ParameterizedTest
   @CsvSource({
-    // 1150 along the floor loom, 40 tolerance, 2 x 125; strip 6.5 and 6.5, 10 for the cut, up to 10.
+    // 1150 along the floor loom, 40 tolerance, 2 x 125; strip 6.5 and 6.5, 10 for the cut, up to
+    // 10.
     "crew-comfort, heater/main/1, rear-quarter, 1150, 40, 1440, 1470",
     // 700 + 1250, 30 + 50, 2 x 125.
     "crew-comfort, heater/main/1, left-seat-box, 1950, 80, 2280, 2310",

@@ -88,7 +88,8 @@ class DemoPartsTest {
       // What no step lands anywhere must have been put into the cavity on the bench.
       Map<String, List<String>> filled = new HashMap<>();
       for (Lead lead : plan.design().leads()) {
-        for (String end : number.leads().contains(lead.id()) ? List.of("a", "b") : List.<String>of()) {
+        for (String end :
+            number.leads().contains(lead.id()) ? List.of("a", "b") : List.<String>of()) {
           LeadEnd it = end.equals("a") ? lead.a() : lead.b();
           boolean everLanded =
               plan.guide().steps().stream()

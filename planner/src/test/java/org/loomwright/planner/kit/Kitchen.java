@@ -30,12 +30,7 @@ import org.loomwright.planner.ways.WayFinder;
  * @param made the kit made of them
  */
 record Kitchen(
-    KitOrder order,
-    Builds builds,
-    List<CaseSet> sets,
-    List<Sized> sized,
-    Ends ends,
-    Made made) {
+    KitOrder order, Builds builds, List<CaseSet> sets, List<Sized> sized, Ends ends, Made made) {
   static Kitchen of(KitOrder order) {
     Builds builds = Builds.of(order.vehicle());
     Facts facts = new Facts(order.vehicle(), builds);

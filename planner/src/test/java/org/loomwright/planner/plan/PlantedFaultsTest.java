@@ -291,7 +291,8 @@ class PlantedFaultsTest {
         .allSatisfy(
             it ->
                 assertThat(it.forbidden())
-                    .hasValueSatisfying(why -> assertThat(why).contains("no allowed run leads from")));
+                    .hasValueSatisfying(
+                        why -> assertThat(why).contains("no allowed run leads from")));
     assertThat(found.unserved())
         .anySatisfy(
             it -> {

@@ -41,8 +41,12 @@ class RoutesOracleTest {
         found.ifPresent(route -> check(vehicle, route, from.id(), to.id(), all));
       }
     }
-    Statistics.label("several paths").collect(choices).coverage(c -> c.check(true).percentage(p -> p > 50));
-    Statistics.label("a place cut off").collect(cutOff).coverage(c -> c.check(true).percentage(p -> p > 10));
+    Statistics.label("several paths")
+        .collect(choices)
+        .coverage(c -> c.check(true).percentage(p -> p > 50));
+    Statistics.label("a place cut off")
+        .collect(cutOff)
+        .coverage(c -> c.check(true).percentage(p -> p > 10));
   }
 
   private static void check(
