@@ -28,13 +28,13 @@ final class ChecksSection implements Section {
     html.table(
         List.of(
             Column.key("No.", 4),
-            Column.key("Verdict", 9.5),
-            Column.text("Check", 27),
-            Column.text("On", 23),
+            Column.key("Verdict", 9),
+            Column.text("Check", 30),
+            Column.text("On", 18),
             Column.text("In case", 8),
-            Column.number("Figure", 10),
-            Column.number("Limit", 10.5),
-            Column.number("Margin", 8)),
+            Column.number("Figure", 10.5),
+            Column.number("Limit", 12),
+            Column.number("Margin", 8.5)),
         CheckRow.of(pack.plan()).stream().map(it -> row(pack, it, notes)).toList());
     if (!notes.lines().isEmpty()) {
       html.line("h2", "", "Where the limits come from").open("div", "notes");
@@ -67,10 +67,11 @@ final class ChecksSection implements Section {
         Integer.toString(row.number()),
         verdict(it.verdict()),
         it.name() + (it.source().isEmpty() ? "" : "\u00A0" + notes.mark(it.source())),
-        pack.names().prose(row.subjects()),
+        row.subjects(pack.names()),
         String.join(", ", it.cases()),
         Figures.figureBeside(it.figure(), it.limit(), it.unit()),
-        (it.atMost() ? "≤ " : "≥ ") + Figures.figureBeside(it.limit(), it.figure(), it.unit()),
+        (it.atMost() ? "≤\u00A0" : "≥\u00A0")
+            + Figures.figureBeside(it.limit(), it.figure(), it.unit()),
         Figures.margin(it.margin()));
   }
 

@@ -31,8 +31,8 @@ final class Cover {
     html.table(
         List.of(
             Column.key("Case", 7),
-            Column.text("About", 34),
-            Column.text("Vehicles", 41),
+            Column.text("About", 29),
+            Column.text("Vehicles", 46),
             Column.number("Builds", 9),
             Column.number("Share", 9)),
         caseRows(pack.plan()));
@@ -44,7 +44,6 @@ final class Cover {
             Column.text("Cases", 23),
             Column.number("Leads", 9)),
         pack.plan().design().partNumbers().stream().map(Cover::numberRow).toList());
-    html.line("p", "safety", "For trained people. Read the cautions before the first step.");
     html.close("section");
   }
 
@@ -54,15 +53,12 @@ final class Cover {
     html.open("div", standing.releasable() ? "status" : "status no")
         .line("p", "word", standing.releasable() ? "Can be released" : "NOT RELEASABLE");
     if (standing.releasable()) {
-      html.line(
-          "p",
-          "",
-          "Every possible build is served, every obligation of the proof is shown and no check"
-              + " fails.");
+      html.line("p", "", "Every possible build is served and no check fails. " + proofLine(plan));
     } else {
-      html.line("p", "", "What stands against it:").bullets(standing.reasons());
+      html.line("p", "", "What stands against it:")
+          .bullets(standing.reasons().stream().map(pack.names()::prose).toList())
+          .line("p", "", proofLine(plan));
     }
-    html.line("p", "", proofLine(plan));
     if (!standing.marginal().isEmpty()) {
       html.line(
               "p",
@@ -78,7 +74,8 @@ final class Cover {
           .blank("Date", 28)
           .close("p");
     }
-    html.close("div");
+    html.line("p", "safety", "For trained people. Read the cautions before the first step.")
+        .close("div");
   }
 
   private static String proofLine(Plan plan) {
@@ -124,9 +121,7 @@ final class Cover {
   private static String served(Plan plan) {
     long topics = plan.cases().stream().map(Case::component).distinct().count();
     String split =
-        topics > 1
-            ? " A vehicle has one case of each letter; the cases of one letter never overlap."
-            : " A vehicle has exactly one case.";
+        topics > 1 ? " A vehicle has one case of each letter." : " A vehicle has exactly one case.";
     return Figures.builds(plan.builds().possible())
         + " are possible, by "
         + plan.builds().traits()

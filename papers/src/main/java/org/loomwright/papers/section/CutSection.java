@@ -74,13 +74,22 @@ final class CutSection implements Section {
   private static String end(BenchEnd end) {
     return java.util.stream.Stream.of(
             end.name().equals(end.part()) ? end.part() : end.name() + " (" + end.part() + ")",
-            end.tool().map(it -> "tool " + it).orElse(""),
-            end.crimpHeightMm().map(it -> "crimp height " + Figures.fineMm(it) + " mm").orElse(""),
-            end.seal().map(it -> "seal " + it).orElse(""),
+            crimp(end),
             end.goesTo().startsWith("spliced") || end.goesTo().startsWith("parked")
                 ? ""
                 : "to " + end.goesTo())
         .filter(words -> !words.isEmpty())
         .collect(Collectors.joining("\n"));
+  }
+
+  private static String crimp(BenchEnd end) {
+    return java.util.stream.Stream.of(
+            end.tool().map(it -> it.contains("tool") ? it : "tool " + it).orElse(""),
+            end.crimpHeightMm()
+                .map(it -> "crimp\u00A0height\u00A0" + Figures.fineMm(it) + " mm")
+                .orElse(""),
+            end.seal().map(it -> "seal\u00A0" + it).orElse(""))
+        .filter(words -> !words.isEmpty())
+        .collect(Collectors.joining(", "));
   }
 }

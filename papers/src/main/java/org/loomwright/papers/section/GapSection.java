@@ -12,12 +12,12 @@ import org.loomwright.papers.words.Figures;
 final class GapSection implements Section {
   private static final List<Column> COLUMNS =
       List.of(
-          Column.key("Pin", 20),
-          Column.text("State", 11),
-          Column.text("Vehicles", 20),
-          Column.number("Builds", 8),
-          Column.text("Why", 22),
-          Column.text("Known from", 19));
+          Column.key("Pin", 18),
+          Column.text("State", 10),
+          Column.text("Vehicles", 18),
+          Column.number("Builds", 7),
+          Column.text("Why", 26),
+          Column.text("Known from", 21));
 
   @Override
   public String id() {
@@ -38,7 +38,7 @@ final class GapSection implements Section {
             + " cover every build once.");
     List<List<String>> rows = new ArrayList<>();
     for (NeedGap need : pack.plan().gap()) {
-      String pin = Figures.capital(need.words());
+      String pin = Figures.capital(pack.names().brief(need.words()));
       for (GapPart part : need.parts()) {
         rows.add(row(pin, part));
         // The pin belongs to all its lines, so it stands where they start.

@@ -66,7 +66,7 @@ final class GuideSection implements Section {
         html.line("p", "phase", phase.words());
         before = Optional.empty();
       }
-      page.write(step, before, html);
+      page.write(step, before, phase, html);
       heading = Optional.of(phase);
       before = Optional.of(step);
     }

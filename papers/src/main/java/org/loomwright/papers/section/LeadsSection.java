@@ -1,6 +1,9 @@
 package org.loomwright.papers.section;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.loomwright.model.design.Design;
@@ -71,27 +74,36 @@ final class LeadsSection implements Section {
             .collect(Collectors.joining("\n")));
   }
 
+  /** Leads that lie side by side all the way share a line. */
   private static void runs(Pack pack, Html html) {
+    Map<List<String>, List<String>> together = new LinkedHashMap<>();
+    for (Lead it : pack.plan().design().leads()) {
+      together
+          .computeIfAbsent(
+              List.of(
+                  it.runs().stream().map(run -> run(pack, run)).collect(Collectors.joining("; ")),
+                  Figures.mm(it.pathMm()),
+                  Figures.mm(it.toleranceWorstMm()),
+                  Figures.mm(it.toleranceRssMm())),
+              way -> new ArrayList<>())
+          .add(it.id());
+    }
+    List<List<String>> rows = new ArrayList<>();
+    together.forEach(
+        (way, leads) -> {
+          List<String> row = new ArrayList<>(List.of(String.join(", ", leads)));
+          row.addAll(way);
+          rows.add(row);
+        });
     html.line("h2", "", "Where they are laid");
     html.table(
         List.of(
-            Column.key("Label", 10),
-            Column.text("Along", 62),
+            Column.key("Leads", 12),
+            Column.text("Along", 60),
             Column.number("Path mm", 9),
             Column.number("Off by at most mm", 10),
             Column.number("Likely mm", 9)),
-        pack.plan().design().leads().stream()
-            .map(
-                it ->
-                    List.of(
-                        it.label(),
-                        it.runs().stream()
-                            .map(run -> run(pack, run))
-                            .collect(Collectors.joining("; ")),
-                        Figures.mm(it.pathMm()),
-                        Figures.mm(it.toleranceWorstMm()),
-                        Figures.mm(it.toleranceRssMm())))
-            .toList());
+        rows);
   }
 
   private static String run(Pack pack, String id) {
@@ -123,7 +135,7 @@ final class LeadsSection implements Section {
                         it.id(),
                         pack.names().place(it.place()),
                         pack.names().part(it.splice()) + " (" + it.splice() + ")",
-                        labels(pack, it.leads())))
+                        String.join(", ", it.leads())))
             .toList());
     html.close("div");
   }
@@ -174,13 +186,9 @@ final class LeadsSection implements Section {
                         pack.names().owner(it.block()),
                         Figures.amps(it.ratingA()),
                         pack.names().part(it.part()) + " (" + it.part() + ")",
-                        labels(pack, it.leads()),
+                        String.join(", ", it.leads()),
                         Names.cases(it.cases())))
             .toList());
     html.close("div");
-  }
-
-  private static String labels(Pack pack, List<String> leads) {
-    return leads.stream().map(pack.names()::label).collect(Collectors.joining(", "));
   }
 }

@@ -34,8 +34,8 @@ public record Pack(Names names, Lettering lettering) {
     return List.of(
         new HowToReadSection(),
         new GapSection(),
-        new CasesSection(),
         new NumbersSection(),
+        new CasesSection(),
         new LeadsSection(),
         new CutSection(),
         new PartsSection(),

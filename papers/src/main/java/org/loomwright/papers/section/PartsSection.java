@@ -9,6 +9,9 @@ import org.loomwright.papers.words.Figures;
 
 /** What to buy for each part number, with cost. */
 final class PartsSection implements Section {
+  /** Parts of a list that is not broken, so that it can be laid beside the bins. */
+  private static final int MOST_ON_A_PAGE = 30;
+
   @Override
   public String id() {
     return "parts";
@@ -23,7 +26,8 @@ final class PartsSection implements Section {
   public void write(Pack pack, Html html) {
     boolean first = true;
     for (PartNumber number : pack.plan().design().partNumbers()) {
-      html.line("h2", first ? "first" : "", number.id());
+      html.open("div", number.parts().size() <= MOST_ON_A_PAGE ? "keep" : "")
+          .line("h2", first ? "first" : "", number.id());
       first = false;
       html.line("p", "", "Sold to: " + number.words());
       html.table(
@@ -47,6 +51,7 @@ final class PartsSection implements Section {
                       money(number.labour())),
                   List.of(
                       "Material and bench work", money(number.material().add(number.labour())))))
+          .close("div")
           .close("div");
     }
   }

@@ -21,6 +21,11 @@ final class ProofSection implements Section {
   }
 
   @Override
+  public Layout layout() {
+    return Layout.FLOW;
+  }
+
+  @Override
   public void write(Pack pack, Html html) {
     Proof proof = pack.plan().proof();
     html.line(
@@ -75,7 +80,7 @@ final class ProofSection implements Section {
             .findFirst()
             .orElse(it.obligation());
     html.open("div", "box grave")
-        .line("p", "title", "Counterexample: " + it.what())
+        .line("p", "title", "Counterexample: " + pack.names().prose(it.what()))
         .line("p", "", "Vehicles: " + it.words() + " (" + Figures.builds(it.builds()) + ").")
         .line(
             "p",

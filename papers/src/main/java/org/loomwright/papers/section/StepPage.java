@@ -19,6 +19,7 @@ import org.loomwright.model.vehicle.Undo;
 import org.loomwright.papers.page.Html;
 import org.loomwright.papers.words.Figures;
 import org.loomwright.papers.words.Forks;
+import org.loomwright.papers.words.Phase;
 
 /**
  * One step of the guide on paper.
@@ -35,8 +36,9 @@ record StepPage(Pack pack, Forks forks) {
    *
    * @param before the step printed before it under the same heading; what has not changed since is
    *     not said again
+   * @param phase what the heading says
    */
-  void write(Step step, Optional<Step> before, Html html) {
+  void write(Step step, Optional<Step> before, Phase phase, Html html) {
     html.open("table", "step", "step-" + step.number())
         .open("tr", "")
         .line("td", "nr", Integer.toString(step.number()))
@@ -65,7 +67,7 @@ record StepPage(Pack pack, Forks forks) {
     if (forks.isEnd(step)) {
       html.line("p", "end", "The work ends here.");
     }
-    meta(step, before, html);
+    meta(step, before, phase, html);
     html.close("td");
     step.shown().ifPresent(it -> face(it, html));
     html.close("tr").close("table");
@@ -130,7 +132,7 @@ record StepPage(Pack pack, Forks forks) {
     return !targets.isEmpty();
   }
 
-  private void meta(Step step, Optional<Step> before, Html html) {
+  private void meta(Step step, Optional<Step> before, Phase phase, Html html) {
     // Whoever comes from elsewhere has not read the step before.
     Optional<Step> known = forks.reachedFrom(step).isPresent() ? Optional.empty() : before;
     List<String> facts = new ArrayList<>();
@@ -142,7 +144,8 @@ record StepPage(Pack pack, Forks forks) {
       facts.add("Open: " + GuideSection.openings(pack, step.openings()));
     }
     step.live()
-        .filter(live -> before.filter(it -> it.live().equals(Optional.of(live))).isEmpty())
+        // The heading says that all of it is done with the battery isolated.
+        .filter(live -> live || phase != Phase.FIT)
         .ifPresent(live -> facts.add(live ? "Power: on" : "Power: battery isolated"));
     step.ask().ifPresent(ask -> facts.add(how(ask.how())));
     if (!step.tools().isEmpty()) {

@@ -56,13 +56,21 @@ final class TraceSection implements Section {
 
   private static void paragraph(
       List<TraceLine> trace, List<String> names, NoteList notes, Html html) {
-    html.open("p", "trace")
-        .line("b", "", heading(names) + ". ")
-        .words(
-            trace.isEmpty()
-                ? "The figure stands in the documents or is a count; nothing is worked out."
-                : words(trace, notes))
-        .close("p");
+    html.open("p", "trace");
+    if (trace.isEmpty()) {
+      html.line("b", "", "Checks " + numbers(names) + ". ")
+          .words("The figure stands in the documents or is a plain sum of what stands there.");
+    } else {
+      html.line("b", "", heading(names) + ". ").words(words(trace, notes));
+    }
+    html.close("p");
+  }
+
+  private static String numbers(List<String> names) {
+    return names.stream()
+        .map(it -> it.substring(0, it.indexOf(' ')))
+        .distinct()
+        .collect(Collectors.joining(", "));
   }
 
   /** The checks, those on one subject without saying it each time. */

@@ -55,9 +55,10 @@ public record CheckRow(int number, List<Check> checks) {
     return checks.get(0);
   }
 
-  /** What the checks of the line are on. */
-  public String subjects() {
-    List<String> subjects = checks.stream().map(Check::subject).distinct().toList();
+  /** What the checks of the line are on, in words. */
+  public String subjects(Names names) {
+    List<String> subjects =
+        checks.stream().map(it -> names.prose(names.brief(it.subject()))).distinct().toList();
     if (subjects.size() > 1 && subjects.stream().allMatch(it -> it.startsWith(LEAD))) {
       return "leads "
           + subjects.stream()

@@ -13,6 +13,7 @@ public final class Figures {
 
   private static final char MINUS = '\u2212';
   private static final int MOST_DECIMALS = 6;
+  private static final double SECONDS_PER_HOUR = 3600;
 
   /** Decimals by unit; other units get three significant digits. */
   private static final Map<String, Integer> DECIMALS =
@@ -93,6 +94,9 @@ public final class Figures {
 
   /** A figure with its unit. */
   public static String figure(double value, String unit) {
+    if (isLongTime(value, unit)) {
+      return hours(value);
+    }
     return withUnit(number(value, unit), unit);
   }
 
@@ -101,6 +105,9 @@ public final class Figures {
    * gets decimals until the difference shows.
    */
   public static String figureBeside(double value, double other, String unit) {
+    if (isLongTime(value, unit)) {
+      return hours(value);
+    }
     String text = number(value, unit);
     if (value == other || !Double.isFinite(value) || !Double.isFinite(other)) {
       return withUnit(text, unit);
@@ -113,6 +120,15 @@ public final class Figures {
       beside = fixed(other, decimals);
     }
     return withUnit(text, unit);
+  }
+
+  /** Nobody thinks of hours in seconds. */
+  private static boolean isLongTime(double value, String unit) {
+    return unit.equals("s") && Double.isFinite(value) && value >= 2 * SECONDS_PER_HOUR;
+  }
+
+  private static String hours(double seconds) {
+    return upTo(seconds / SECONDS_PER_HOUR, 1) + "\u00A0h";
   }
 
   /** A margin in whole percent with its sign; a loss that would round to nothing says so. */

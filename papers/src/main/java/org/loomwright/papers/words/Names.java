@@ -30,9 +30,12 @@ public record Names(KitOrder order, Plan plan) {
   private static final Pattern ID =
       Pattern.compile("(?<![\\p{L}\\d/-])[a-z0-9]+(?:-[a-z0-9]+)+(?![\\p{L}\\d/-])");
 
+  private static final Pattern SLOT_OF =
+      Pattern.compile("\\bslot ([a-z0-9-]+) ([A-Z0-9]+)(?![\\p{L}\\d-])");
+
   private static final Pattern NAMED_STEP = Pattern.compile("^(step \\d+) \\([^)]*\\): (.*)$");
 
-  private static final Pattern DECIMALS = Pattern.compile("(?<![\\d.])\\d+\\.\\d{4,}(?![\\d.])");
+  private static final Pattern DECIMALS = Pattern.compile("(?<![\\d.])\\d+\\.\\d{7,}(?![\\d.])");
 
   /** The name of a place. */
   public String place(String id) {
@@ -83,17 +86,48 @@ public record Names(KitOrder order, Plan plan) {
         .orElseGet(() -> need(needId));
   }
 
+  /** Words about a pin without the equipment's name before it, where they name only one pin. */
+  public String brief(String words) {
+    String bare =
+        order.equipment().stream()
+            .map(it -> it.name() + ", ")
+            .filter(words::startsWith)
+            .findFirst()
+            .map(it -> words.substring(it.length()))
+            .orElse(words);
+    long alike =
+        order.equipment().stream()
+            .flatMap(it -> it.plugs().stream())
+            .flatMap(it -> it.pins().stream())
+            .filter(it -> bare.startsWith(it.name()))
+            .count();
+    return alike > 1 ? words : bare;
+  }
+
   /**
    * Words of the plan as a customer reads them: ids that are no words of their own give way to
    * names, and long decimals are rounded.
    */
   public String prose(String words) {
+    String slots =
+        SLOT_OF
+            .matcher(words)
+            .replaceAll(
+                found ->
+                    Matcher.quoteReplacement(slot(found.group(1), found.group(2), found.group())));
     String named =
-        ID.matcher(words)
+        ID.matcher(slots)
             .replaceAll(found -> Matcher.quoteReplacement(place(owner(found.group()))));
     return DECIMALS
         .matcher(named)
         .replaceAll(found -> Matcher.quoteReplacement(Figures.figure(parse(found.group()), "")));
+  }
+
+  private String slot(String block, String slot, String otherwise) {
+    return vehicle()
+        .fuseBlock(block)
+        .map(it -> "slot " + slot + " of " + it.name())
+        .orElse(otherwise);
   }
 
   private static double parse(String digits) {

@@ -46,4 +46,10 @@ class FiguresTest {
           .isNotEqualTo(Figures.figureBeside(limit, figure, "V"));
     }
   }
+
+  @Test
+  void longTimesAreHours() {
+    assertThat(Figures.figure(360_000, "s")).isEqualTo("100\u00A0h");
+    assertThat(Figures.figureBeside(600, 360_000, "s")).isEqualTo("600\u00A0s");
+  }
 }

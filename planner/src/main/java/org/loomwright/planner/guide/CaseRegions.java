@@ -20,6 +20,7 @@ final class CaseRegions {
   private final Design design;
   private final Map<String, Region> regions = new LinkedHashMap<>();
   private final Region served;
+  private final List<List<String>> components;
 
   CaseRegions(Builds builds, List<CaseSet> sets, Design design) {
     this.builds = builds;
@@ -33,6 +34,7 @@ final class CaseRegions {
       all = all.and(any);
     }
     served = all;
+    components = sets.stream().map(CaseSet::ids).toList();
     for (CaseSet set : sets) {
       for (CaseSet.Member member : set.members()) {
         regions.put(member.id(), member.region().and(served));
@@ -75,14 +77,20 @@ final class CaseRegions {
     Region any = builds.none();
     for (PartNumber number : design.partNumbers()) {
       if (number.leads().contains(lead.id())) {
-        for (String id : cases) {
-          if (number.cases().contains(id)) {
-            any = any.or(of(List.of(id)));
-          }
-        }
+        List<String> served = cases.stream().filter(number.cases()::contains).toList();
+        any = any.or(of(served).and(sold(number)));
       }
     }
     return any;
+  }
+
+  // A case can be served by several numbers: on these builds it is this one.
+  private Region sold(PartNumber number) {
+    Region sold = served;
+    for (List<String> ids : components) {
+      sold = sold.and(of(ids.stream().filter(number.cases()::contains).toList()));
+    }
+    return sold;
   }
 
   /** Whether another lead of a joint is in use in some of the cases in which this one is parked. */
@@ -98,5 +106,50 @@ final class CaseRegions {
       }
     }
     return false;
+  }
+
+  /**
+   * Whether the bench can put an end into its cavity of a housing of the kit. It can't where
+   * another lead in the same box wants the cavity, where some vehicle has a connector of its own
+   * for the end, or where the housing is used without the end.
+   */
+  boolean filledOnBench(Lead lead, LeadEnd end, Landing.InHousing in) {
+    return design.partNumbers().stream()
+        .filter(number -> number.leads().contains(lead.id()))
+        .allMatch(number -> filledOnBench(number, end, in));
+  }
+
+  private boolean filledOnBench(PartNumber number, LeadEnd end, Landing.InHousing in) {
+    int wanting = 0;
+    Region used = builds.none();
+    for (Lead other : design.leads()) {
+      for (LeadEnd it : List.of(other.a(), other.b())) {
+        for (EndUse use : it.uses()) {
+          List<String> cases = sold(use, number);
+          if (use.landing() instanceof Landing.InHousing there
+              && there.housing().equals(in.housing())
+              && number.leads().contains(other.id())
+              && !cases.isEmpty()) {
+            wanting += there.cavity().equals(in.cavity()) ? 1 : 0;
+            used = used.or(of(cases));
+          }
+        }
+      }
+    }
+    if (wanting > 1) {
+      return false;
+    }
+    for (EndUse use : end.uses()) {
+      List<String> cases = sold(use, number);
+      boolean elsewhere = !use.landing().equals(in) && !cases.isEmpty();
+      if (elsewhere && (!(use.landing() instanceof Landing.Parked) || of(cases).meets(used))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static List<String> sold(EndUse use, PartNumber number) {
+    return use.cases().stream().filter(number.cases()::contains).toList();
   }
 }

@@ -86,8 +86,10 @@ final class LeadSteps {
     LeadEnd end = a ? lead.a() : lead.b();
     Region on = regions.of(use.cases());
     String side = a ? "a" : "b";
-    if (use.asMade() && landing instanceof Landing.InHousing) {
-      // Filled on the bench: nothing to do in the vehicle.
+    if (use.asMade()
+        && landing instanceof Landing.InHousing in
+        && regions.filledOnBench(lead, end, in)) {
+      // Nothing to do in the vehicle.
       return List.of();
     }
     if (use.asMade() && landing instanceof Landing.InJoint) {
@@ -188,6 +190,12 @@ final class LeadSteps {
     }
     if (landing instanceof Landing.OnGround on) {
       return text.append(order.vehicle().ground(on.ground()).map(GroundStud::prepare).orElse(""))
+          .toString();
+    }
+    if (landing instanceof Landing.InHousing) {
+      return text.append(
+              "Push the terminal in from the wire side until it clicks, then pull on the")
+          .append(" wire.")
           .toString();
     }
     names

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.loomwright.model.design.Case;
 import org.loomwright.planner.builds.Described;
@@ -48,15 +49,24 @@ final class CaseMaker {
                 Comparator.comparing((Choice.Component it) -> it.picks().size() == 1)
                     .thenComparingInt(it -> choice.components().indexOf(it)))
             .toList();
+    Optional<Region> served = served(choice);
     List<CaseSet> sets = new ArrayList<>();
     for (Choice.Component host : ordered) {
       List<Choice.Component> members =
           joined.getOrDefault(host, List.of()).stream()
               .sorted(Comparator.comparingInt(choice.components()::indexOf))
               .toList();
-      sets.add(caseSet(letter(sets.size()), host, members));
+      sets.add(caseSet(letter(sets.size()), host, members, served));
     }
     return sets;
+  }
+
+  // Builds on which every component has a way; empty when there are none.
+  private static Optional<Region> served(Choice choice) {
+    return choice.components().stream()
+        .flatMap(it -> it.picks().stream().map(Choice.Pick::region).reduce(Region::or).stream())
+        .reduce(Region::and)
+        .filter(it -> !it.isEmpty());
   }
 
   /** A, B … Z, AA, AB … */
@@ -75,10 +85,17 @@ final class CaseMaker {
   }
 
   private static CaseSet caseSet(
-      String letter, Choice.Component host, List<Choice.Component> components) {
+      String letter,
+      Choice.Component host,
+      List<Choice.Component> components,
+      Optional<Region> served) {
     List<NeedAt> needs = components.stream().flatMap(it -> it.needs().stream()).toList();
     Map<Region, Map<NeedAt, Way>> ways = new LinkedHashMap<>();
     for (Choice.Pick own : host.picks()) {
+      // No kit is sold to builds on which something else can't be met, so nothing is made for them.
+      if (served.isPresent() && !served.get().meets(own.region())) {
+        continue;
+      }
       Map<NeedAt, Way> all = new LinkedHashMap<>();
       for (Choice.Component component : components) {
         component.picks().stream()

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.loomwright.model.design.EndUse;
 import org.loomwright.model.design.FuseFit;
 import org.loomwright.model.design.Joint;
@@ -75,7 +76,9 @@ final class PartsOf {
       }
     }
     for (SuppliedHousing housing : housings) {
-      housing(housing, count);
+      if (leads.stream().anyMatch(lead -> fills(lead, housing.id(), cases))) {
+        housing(housing, count);
+      }
     }
     covering(leads, count);
     sets.values().stream()
@@ -143,6 +146,17 @@ final class PartsOf {
         count.landing(use.landing());
       }
     }
+  }
+
+  // A number for vehicles that have the connector brings none.
+  private static boolean fills(Lead lead, String housing, Set<String> cases) {
+    return Stream.of(lead.a(), lead.b())
+        .flatMap(end -> end.uses().stream())
+        .anyMatch(
+            use ->
+                use.landing() instanceof Landing.InHousing in
+                    && in.housing().equals(housing)
+                    && use.cases().stream().anyMatch(cases::contains));
   }
 
   private void housing(SuppliedHousing supplied, PartsCount count) {

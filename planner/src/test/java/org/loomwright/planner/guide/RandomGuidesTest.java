@@ -16,7 +16,6 @@ import org.loomwright.model.design.Plan;
 import org.loomwright.model.design.Verdict;
 import org.loomwright.model.kit.KitOrder;
 import org.loomwright.planner.fixture.AllBuilds;
-import org.loomwright.planner.fixture.CarDraw;
 import org.loomwright.planner.plan.Planner;
 import org.loomwright.planner.plan.Walker;
 
@@ -24,7 +23,7 @@ import org.loomwright.planner.plan.Walker;
 class RandomGuidesTest {
   @Property(tries = 100, shrinking = ShrinkingMode.OFF, edgeCases = EdgeCasesMode.NONE)
   void whatIsServedIsProven(@ForAll long seed) {
-    KitOrder order = CarDraw.of(seed).order();
+    KitOrder order = EasyCar.of(seed);
     Set<Map<String, String>> all = AllBuilds.of(order.vehicle());
     if (all.isEmpty()) {
       Statistics.label("told").collect("no build");
