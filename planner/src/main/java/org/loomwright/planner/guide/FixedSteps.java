@@ -127,7 +127,7 @@ final class FixedSteps {
   Draft plugIn(String plug, String words, String place, Region on, List<String> needs) {
     return new Draft("plug/" + plug, StepKind.ACT, place, on)
         .say(
-            "Plug in " + words,
+            "Plug in the " + words,
             "Push until the latch clicks, then pull lightly. Close the secondary lock.")
         .live(false)
         .does(new Act.PlugIn(plug), Undo.EASILY)
