@@ -46,7 +46,7 @@ class NumbersOracleTest {
     assertThat(compare(Kitchen.of(Demo.order(kit)))).isGreaterThan(1);
   }
 
-  @Property(tries = 60, shrinking = ShrinkingMode.OFF, edgeCases = EdgeCasesMode.NONE)
+  @Property(tries = 40, shrinking = ShrinkingMode.OFF, edgeCases = EdgeCasesMode.NONE)
   void noDivisionIsCheaper(@ForAll long seed) {
     KitOrder drawn = EasyCar.of(seed);
     String carry = new Draw(seed).one(List.of("0.00", "0.10", "0.50", "2.00", "5.00"));
