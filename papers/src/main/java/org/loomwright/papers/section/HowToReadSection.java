@@ -32,13 +32,8 @@ final class HowToReadSection implements Section {
             "Each lead carries its label near both ends. End A is the source side of a supply and"
                 + " the consumer side of a ground. A lead can be used as made, have one end changed"
                 + " in the vehicle, or be parked: capped, labelled and taped back, never live. The"
-                + " list of leads says which in which case.")
-        .line("h2", "", "Colours")
-        .line(
-            "p",
-            "",
-            "Colours are written as words with their IEC 60757 letters, base and tracer. No meaning"
-                + " in this pack hangs on colour or shade alone.")
+                + " list of leads says which in which case. Colours are words with their IEC 60757"
+                + " letters, base and tracer; nothing hangs on colour or shade alone.")
         .line("h2", "", "Connector faces")
         .line(
             "p",

@@ -44,7 +44,10 @@ public final class Planner {
   // What a reader should know of how far the figures go.
   private static final List<String> NOTES =
       List.of(
-          "Each lead takes the shortest path over allowed runs; leads are not yet drawn together"
+          "Leads take the shortest path over allowed runs, not one tree of least length.",
+          "Bundle heat takes all added leads on a run as equal and fully loaded at once.",
+          "Part numbers: one for all and every division by one component's cases were compared.",
+          "Question order: exact within phases of up to five questions, beyond that by effort."); leads are not yet drawn together"
               + " into one tree of least length.",
           "Bundle heat takes all added leads on a run as equal and fully loaded at once; factory"
               + " wires beside them are not on file.",
