@@ -47,14 +47,7 @@ public final class Planner {
           "Leads take the shortest path over allowed runs, not one tree of least length.",
           "Bundle heat takes all added leads on a run as equal and fully loaded at once.",
           "Part numbers: one for all and every division by one component's cases were compared.",
-          "Question order: exact within phases of up to five questions, beyond that by effort."); leads are not yet drawn together"
-              + " into one tree of least length.",
-          "Bundle heat takes all added leads on a run as equal and fully loaded at once; factory"
-              + " wires beside them are not on file.",
-          "Part numbers: one for all, and every division by the cases of one component, were"
-              + " compared by cost.",
-          "Questions: within each phase of up to five the order of least expected effort, beyond"
-              + " that by effort.");
+          "Question order: exact within phases of up to five questions, beyond that by effort.");
 
   private final KitOrder order;
   private final Builds builds;
