@@ -34,9 +34,15 @@ import org.ejml.dense.row.CommonOps_DDRM;
  * <p>The state of most stress is all loads on at the lowest supply, that of least stress all off at
  * the highest. Between them every voltage falls and every current of a load of constant current or
  * power rises or stays. A branch's current is a sum of shares of these and of the sources; if all
- * shares push the same way, its extremes are at the two ends.
+ * shares push the same way, its extremes are at the two ends. In the first structure u is a concave
+ * function of the sources (the highest fixed point of a map that is concave in both), hence P/u
+ * convex, hence a branch's current with non-negative shares of all loads is convex in the sources:
+ * it is largest with all loads on at one of the corners of the supply range.
  */
 final class Monotone {
+  /** With more ranged sources than this, their corners are too many to try. */
+  static final int MOST_RANGED = 6;
+
   private static final double ROUNDING = 1e-9;
 
   private final WorstCaseRequest request;
@@ -48,29 +54,49 @@ final class Monotone {
     this.transfer = transfer;
   }
 
-  /** Empty if the shares cannot be reckoned because parts float without the loads. */
-  static Optional<Monotone> of(WorstCaseRequest request) {
-    List<Load> loads = request.network().all(Load.class);
-    boolean resistorsSwitched =
-        loads.stream()
-            .anyMatch(
-                l -> l instanceof ConstantResistance && request.switched().contains(l.name()));
+  /**
+   * First structure: no resistor is switched.
+   *
+   * @return empty if the shares cannot be reckoned, because parts float without the loads
+   */
+  static Optional<Monotone> withoutResistors(WorstCaseRequest request) {
     List<Load> ports =
-        resistorsSwitched
-            ? loads
-            : loads.stream().filter(l -> !(l instanceof ConstantResistance)).toList();
+        request.network().all(Load.class).stream()
+            .filter(l -> !(l instanceof ConstantResistance))
+            .toList();
     return Transfer.of(request.network(), ports)
         .map(
             t -> {
               Monotone m = new Monotone(request, t);
-              if (resistorsSwitched ? m.inverseHolds() : m.sharesHold()) {
+              if (m.sharesHold()) {
+                m.prove();
+                m.proveConvex();
+              }
+              return m;
+            });
+  }
+
+  /**
+   * Second structure: any load may be switched.
+   *
+   * @return empty if the shares cannot be reckoned, because parts float without the loads
+   */
+  static Optional<Monotone> withResistors(WorstCaseRequest request) {
+    return Transfer.of(request.network(), request.network().all(Load.class))
+        .map(
+            t -> {
+              Monotone m = new Monotone(request, t);
+              if (m.inverseHolds()) {
                 m.prove();
               }
               return m;
             });
   }
 
-  /** Keys (see {@link Tally}) of the figures whose worst state is among the ends. */
+  /**
+   * Keys (see {@link Tally}) of the figures whose worst state is among the ends, all loads on at a
+   * corner of the supply range, and each load alone on at the highest supply.
+   */
   Set<String> proven() {
     return proven;
   }
@@ -175,6 +201,35 @@ final class Monotone {
         proven.add(Tally.currentOf(branch));
       }
     }
+  }
+
+  private void proveConvex() {
+    if (request.ranged().size() > MOST_RANGED) {
+      return;
+    }
+    for (Element branch : transfer.branches()) {
+      if (pushesForward(branch, 1) || pushesForward(branch, -1)) {
+        proven.add(Tally.currentOf(branch));
+      }
+    }
+  }
+
+  /** Whether loads and sources all push the current of a branch in one direction. */
+  private boolean pushesForward(Element branch, int sign) {
+    double least = ROUNDING * largestShare(branch);
+    for (Load p : transfer.ports()) {
+      if (!(sign * transfer.amperesPerAmpere(branch, p) >= -least)) {
+        return false;
+      }
+    }
+    double base = 0;
+    double size = 0;
+    for (Source s : transfer.sources()) {
+      double share = sign * transfer.amperesPerVolt(branch, s);
+      base += share * (share > 0 ? request.lowestV(s) : request.highestV(s));
+      size += Math.abs(share) * request.highestV(s);
+    }
+    return base >= -ROUNDING * size;
   }
 
   /** Whether more stress moves the current of a branch in one direction only. */

@@ -15,35 +15,54 @@ final class Superposition {
   private static final double NO_SHARE = 1e-12;
 
   private final WorstCaseRequest request;
+  private final Set<String> alwaysOn;
+  private final WorstCaseRequest whole;
   private final Transfer transfer;
   private final Tally tally;
 
-  private Superposition(WorstCaseRequest request, Transfer transfer, Tally tally) {
+  private Superposition(
+      WorstCaseRequest request,
+      Set<String> alwaysOn,
+      WorstCaseRequest whole,
+      Transfer transfer,
+      Tally tally) {
     this.request = request;
+    this.alwaysOn = alwaysOn;
+    this.whole = whole;
     this.transfer = transfer;
     this.tally = tally;
   }
 
-  /** Empty if the network is not linear in what is switched. */
-  static Optional<WorstCases> search(WorstCaseRequest request, Tally tally) {
+  /**
+   * Books the worst of every voltage and current.
+   *
+   * @param request the network, in which some loads that can be switched may be on for good
+   * @param alwaysOn those loads
+   * @param whole the request as it was made, in whose states the figures are booked
+   * @return false if the network is not linear in what is switched; then nothing is booked
+   */
+  static boolean search(
+      WorstCaseRequest request, Set<String> alwaysOn, WorstCaseRequest whole, Tally tally) {
     for (Load load : request.network().all(Load.class)) {
       boolean linear =
           load instanceof ConstantCurrent
               || load instanceof ConstantPower p && p.powerW() == 0
               || load instanceof ConstantResistance && !request.switched().contains(load.name());
       if (!linear) {
-        return Optional.empty();
+        return false;
       }
     }
     List<Load> ports =
         request.network().all(Load.class).stream()
             .filter(l -> !(l instanceof ConstantResistance))
             .toList();
-    return Transfer.of(request.network(), ports)
-        .map(t -> new Superposition(request, t, tally).worst());
+    Optional<Transfer> transfer = Transfer.of(request.network(), ports);
+    transfer.ifPresent(t -> new Superposition(request, alwaysOn, whole, t, tally).worst());
+    return transfer.isPresent();
   }
 
-  private WorstCases worst() {
+  private void worst() {
+    Set<LoadState> states = new LinkedHashSet<>();
     for (Load load : request.network().all(Load.class)) {
       Extreme lowest =
           extreme(
@@ -51,7 +70,7 @@ final class Superposition {
               s -> transfer.loadVoltsPerVolt(load, s),
               p -> -transfer.loadOhm(load, p),
               load.name());
-      solveIfAllowed(lowest.state);
+      states.add(lowest.state);
       tally.voltage(load, lowest.value, lowest.state);
       if (transfer.ports().contains(load)) {
         tally.current(load, load.currentA(lowest.value), lowest.state);
@@ -66,18 +85,13 @@ final class Superposition {
                 p -> transfer.amperesPerAmpere(branch, p),
                 "");
         tally.current(branch, most.value, most.state);
+        if (most.value * sign > 0) {
+          states.add(most.state);
+        }
       }
     }
-    WorstCases found = tally.result(q -> WorstCases.Basis.SUPERPOSITION);
     // The states that count are solved too: they may have no operating point.
-    found.highestCurrent().values().forEach(w -> solveIfAllowed(w.state()));
-    return tally.result(q -> WorstCases.Basis.SUPERPOSITION);
-  }
-
-  private void solveIfAllowed(LoadState state) {
-    if (tally.count() < request.mostStates()) {
-      tally.solve(state);
-    }
+    states.forEach(tally::solve);
   }
 
   private record Extreme(double value, LoadState state) {}
@@ -114,6 +128,7 @@ final class Superposition {
         value += share * p.currentA(Double.NaN);
       }
     }
-    return new Extreme(value, request.state(on, high));
+    on.addAll(alwaysOn);
+    return new Extreme(value, whole.state(on, high));
   }
 }

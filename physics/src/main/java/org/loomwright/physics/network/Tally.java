@@ -47,8 +47,9 @@ final class Tally {
     return outcomes.get(state) instanceof Solved;
   }
 
+  /** Solves a state, unless it has been solved already or no more may be solved. */
   void solve(LoadState state) {
-    if (outcomes.containsKey(state)) {
+    if (outcomes.containsKey(state) || outcomes.size() >= request.mostStates()) {
       return;
     }
     NetworkOutcome outcome = NetworkSolver.solve(request.in(state));

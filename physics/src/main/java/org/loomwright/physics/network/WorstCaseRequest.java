@@ -110,4 +110,12 @@ public record WorstCaseRequest(
     EmfRange r = ranges.get(s.name());
     return r == null ? s.emfV() : r.lowV();
   }
+
+  /** The request with some resistors on for good and the others gone. */
+  WorstCaseRequest withResistors(List<String> resistors, Set<String> on) {
+    Set<String> left = new LinkedHashSet<>(switched);
+    resistors.forEach(left::remove);
+    List<String> gone = resistors.stream().filter(r -> !on.contains(r)).toList();
+    return new WorstCaseRequest(network.without(gone), left, ranges, mostStates);
+  }
 }

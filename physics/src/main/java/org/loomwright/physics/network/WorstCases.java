@@ -37,7 +37,10 @@ public record WorstCases(
     SUPERPOSITION(true),
     /** Proven: nothing that is switched on or lowered can make this figure better. */
     MONOTONE(true),
-    /** Proven: every state was solved, and between the ends of a range nothing can be worse. */
+    /**
+     * Proven: every state was solved, or every set of switched resistors with the worst of the
+     * other loads, and between the ends of a range nothing can be worse.
+     */
     EXHAUSTIVE(true),
     /** Not proven: the worst of the states tried. */
     TRIED(false);
