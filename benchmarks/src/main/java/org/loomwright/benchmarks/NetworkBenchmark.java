@@ -20,8 +20,8 @@ import org.openjdk.jmh.annotations.Warmup;
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Warmup(iterations = 4, time = 1)
-@Measurement(iterations = 5, time = 1)
+@Warmup(iterations = 8, time = 1)
+@Measurement(iterations = 8, time = 1)
 @Fork(1)
 public class NetworkBenchmark {
   /** Nodes of the network. */

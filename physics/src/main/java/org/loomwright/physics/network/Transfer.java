@@ -1,6 +1,7 @@
 package org.loomwright.physics.network;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +17,7 @@ final class Transfer {
   private final NodeNumbers numbers;
   private final List<Load> ports;
   private final List<Source> sources;
+  private final Map<String, Integer> places = new HashMap<>();
   private final Map<String, double[]> voltagesPerVolt = new LinkedHashMap<>();
   private final Map<String, double[]> voltagesPerAmpere = new LinkedHashMap<>();
 
@@ -24,6 +26,9 @@ final class Transfer {
     this.numbers = numbers;
     this.ports = List.copyOf(ports);
     this.sources = core.all(Source.class);
+    for (int i = 0; i < core.elements().size(); i++) {
+      places.put(core.elements().get(i).name(), i);
+    }
   }
 
   /**
@@ -38,28 +43,29 @@ final class Transfer {
       idle.put(p.name(), new ConstantCurrent(p.name(), p.from(), p.to(), 0));
     }
     Network core = network.with(idle);
-    if (!FloatingParts.of(core).isEmpty()) {
+    NodeNumbers numbers = new NodeNumbers(core);
+    if (!numbers.connected()) {
       return Optional.empty();
     }
-    NodeNumbers numbers = new NodeNumbers(core);
-    if (!numbers.system().factor(numbers.conductancesS())) {
+    SparseSystem system = numbers.system();
+    if (!system.factor(numbers.conductancesS())) {
       return Optional.empty();
     }
     Transfer transfer = new Transfer(core, numbers, ports);
-    transfer.reckon();
+    transfer.reckon(system);
     return Optional.of(transfer);
   }
 
-  private void reckon() {
+  private void reckon(SparseSystem system) {
     for (Source s : sources) {
       double[] into = new double[numbers.count()];
-      numbers.draw(into, s, 1 / s.internalOhm());
-      voltagesPerVolt.put(s.name(), numbers.system().solve(into));
+      numbers.draw(into, place(s), 1 / s.internalOhm());
+      voltagesPerVolt.put(s.name(), system.solve(into));
     }
     for (Load p : ports) {
       double[] into = new double[numbers.count()];
-      numbers.draw(into, p, 1);
-      voltagesPerAmpere.put(p.name(), numbers.system().solve(into));
+      numbers.draw(into, place(p), 1);
+      voltagesPerAmpere.put(p.name(), system.solve(into));
     }
   }
 
@@ -73,23 +79,23 @@ final class Transfer {
 
   /** Volts across a load for each volt of a source. */
   double loadVoltsPerVolt(Load load, Source source) {
-    return numbers.across(of(voltagesPerVolt, source), load);
+    return numbers.across(of(voltagesPerVolt, source), place(load));
   }
 
   /** Volts across a load lost for each ampere a port draws, ohm. */
   double loadOhm(Load load, Load port) {
-    return -numbers.across(of(voltagesPerAmpere, port), load);
+    return -numbers.across(of(voltagesPerAmpere, port), place(load));
   }
 
   /** Amperes through a link, source or resistive load for each volt of a source. */
   double amperesPerVolt(Element branch, Source source) {
     double own = branch instanceof Source s && s.name().equals(source.name()) ? 1 : 0;
-    return (own + numbers.across(of(voltagesPerVolt, source), branch)) / ohm(branch);
+    return (own + numbers.across(of(voltagesPerVolt, source), place(branch))) / ohm(branch);
   }
 
   /** Amperes through a link, source or resistive load for each ampere a port draws. */
   double amperesPerAmpere(Element branch, Load port) {
-    return numbers.across(of(voltagesPerAmpere, port), branch) / ohm(branch);
+    return numbers.across(of(voltagesPerAmpere, port), place(branch)) / ohm(branch);
   }
 
   /** The elements that stay in: sources, links and resistive loads that are not ports. */
@@ -97,6 +103,14 @@ final class Transfer {
     List<Element> kept = new ArrayList<>(core.elements());
     kept.removeIf(e -> e instanceof ConstantCurrent);
     return kept;
+  }
+
+  private int place(Element e) {
+    Integer place = places.get(e.name());
+    if (place == null) {
+      throw new IllegalStateException("not in the network: " + e.name());
+    }
+    return place;
   }
 
   private static double[] of(Map<String, double[]> answers, Element e) {
