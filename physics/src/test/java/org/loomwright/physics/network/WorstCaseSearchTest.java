@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 final class WorstCaseSearchTest {
   private static final long FIRST_SEED = 31_000;
-  private static final int NETWORKS = 60;
+  private static final int NETWORKS = 40;
   private static final int MOST_SWITCHED = 6;
 
   /** Every load state at five supplies, one after the other. */
