@@ -21,7 +21,7 @@ final class WorstCaseSearchTest {
   private static final int NETWORKS = 40;
   private static final int MOST_SWITCHED = 6;
 
-  /** Every load state at five supplies, one after the other. */
+  /** Every load state over a grid of supplies, one after the other. */
   private static final class EveryState {
     final Map<String, Double> voltages = new LinkedHashMap<>();
     final Map<String, Double> currents = new LinkedHashMap<>();
@@ -29,7 +29,6 @@ final class WorstCaseSearchTest {
 
     EveryState(WorstCaseRequest r) {
       List<String> loads = List.copyOf(r.switched());
-      double emfV = r.network().find(Source.class, "battery").emfV();
       for (int code = 0; code < 1 << loads.size(); code++) {
         Set<String> on = new LinkedHashSet<>();
         for (int i = 0; i < loads.size(); i++) {
@@ -37,17 +36,32 @@ final class WorstCaseSearchTest {
             on.add(loads.get(i));
           }
         }
-        for (int step = 0; step <= 4; step++) {
-          double emf = emfV - 1 + step / 2.0;
-          NetworkOutcome outcome =
-              NetworkSolver.solve(r.in(new LoadState(on, Map.of("battery", emf))));
-          if (outcome instanceof Solved s) {
+        for (Map<String, Double> supply : supplies(r)) {
+          if (NetworkSolver.solve(r.in(new LoadState(on, supply))) instanceof Solved s) {
             add(s);
           } else {
             unsolved++;
           }
         }
       }
+    }
+
+    /** A grid over the ranges, ends and points between. */
+    private static List<Map<String, Double>> supplies(WorstCaseRequest r) {
+      List<Map<String, Double>> grid = List.of(Map.of());
+      for (Map.Entry<String, WorstCaseRequest.EmfRange> range : r.ranges().entrySet()) {
+        List<Map<String, Double>> finer = new ArrayList<>();
+        for (Map<String, Double> point : grid) {
+          for (int step = 0; step <= 3; step++) {
+            double low = range.getValue().lowV();
+            Map<String, Double> more = new LinkedHashMap<>(point);
+            more.put(range.getKey(), low + step * (range.getValue().highV() - low) / 3);
+            finer.add(more);
+          }
+        }
+        grid = finer;
+      }
+      return grid;
     }
 
     private void add(Solved s) {
@@ -67,12 +81,12 @@ final class WorstCaseSearchTest {
     for (int i = 0; i < MOST_SWITCHED; i++) {
       switched.add(loads.get(random.nextInt(loads.size())).name());
     }
-    double emf = n.find(Source.class, "battery").emfV();
-    return new WorstCaseRequest(
-        n,
-        switched,
-        Map.of("battery", new WorstCaseRequest.EmfRange(emf - 1, emf + 1)),
-        mostStates);
+    Map<String, WorstCaseRequest.EmfRange> ranges = new LinkedHashMap<>();
+    for (Source source : n.all(Source.class)) {
+      ranges.put(
+          source.name(), new WorstCaseRequest.EmfRange(source.emfV() - 1, source.emfV() + 1));
+    }
+    return new WorstCaseRequest(n, switched, ranges, mostStates);
   }
 
   @ParameterizedTest
