@@ -5,105 +5,137 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Numbers for the nodes and edges of a network, and its equations. */
+/** Numbers for the nodes of a network, and its equations. Elements go by their place in it. */
 final class NodeNumbers {
   private final Map<String, Integer> numbers = new LinkedHashMap<>();
-  private final List<Element> conducting = new ArrayList<>();
-  private final List<ConstantCurrent> currents = new ArrayList<>();
-  private final List<ConstantPower> powers = new ArrayList<>();
-  private final String reference;
-  private final SparseSystem system;
+  private final List<Element> elements;
+  private final int[] from;
+  private final int[] to;
+  private final List<Integer> conducting = new ArrayList<>();
+  private final List<Integer> currents = new ArrayList<>();
+  private final List<Integer> powers = new ArrayList<>();
+  private final double[] ohm;
 
   NodeNumbers(Network network) {
-    this.reference = network.reference();
-    for (String node : network.nodes()) {
-      if (!node.equals(reference)) {
-        numbers.put(node, numbers.size());
-      }
-    }
-    for (Element e : network.elements()) {
-      if (e instanceof ConstantCurrent c) {
-        currents.add(c);
+    this.elements = network.elements();
+    numbers.put(network.reference(), SparseSystem.REFERENCE);
+    this.from = new int[elements.size()];
+    this.to = new int[elements.size()];
+    this.ohm = new double[elements.size()];
+    for (int i = 0; i < elements.size(); i++) {
+      Element e = elements.get(i);
+      from[i] = numberFor(e.from());
+      to[i] = numberFor(e.to());
+      if (e instanceof ConstantCurrent) {
+        currents.add(i);
       } else if (e instanceof ConstantPower p) {
         if (p.powerW() > 0) {
-          powers.add(p);
+          powers.add(i);
         }
       } else {
-        conducting.add(e);
+        conducting.add(i);
+        ohm[i] = ohm(e);
       }
     }
-    List<Element> edges = new ArrayList<>(conducting);
+  }
+
+  private int numberFor(String node) {
+    Integer known = numbers.putIfAbsent(node, numbers.size() - 1);
+    return known == null ? numbers.size() - 2 : known;
+  }
+
+  /** The equations; only for a network without floating parts. */
+  SparseSystem system() {
+    List<Integer> edges = new ArrayList<>(conducting);
     edges.addAll(powers);
-    int[] from = edges.stream().mapToInt(e -> number(e.from())).toArray();
-    int[] to = edges.stream().mapToInt(e -> number(e.to())).toArray();
-    this.system = new SparseSystem(numbers.size(), from, to);
+    return new SparseSystem(
+        count(),
+        edges.stream().mapToInt(i -> from[i]).toArray(),
+        edges.stream().mapToInt(i -> to[i]).toArray());
   }
 
+  /** Number of nodes without the reference. */
   int count() {
-    return numbers.size();
+    return numbers.size() - 1;
   }
 
-  int number(String node) {
-    if (node.equals(reference)) {
-      return SparseSystem.REFERENCE;
-    }
-    Integer n = numbers.get(node);
-    if (n == null) {
-      throw new IllegalStateException("node without a number: " + node);
-    }
-    return n;
+  /** Nodes and their numbers, the reference first, then in order of mention. */
+  Map<String, Integer> nodes() {
+    return numbers;
   }
 
-  List<ConstantPower> powers() {
+  /** Whether sources, links and resistors join every node to the reference. */
+  boolean connected() {
+    int[] up = new int[count() + 1];
+    for (int i = 0; i < up.length; i++) {
+      up[i] = i;
+    }
+    int sets = up.length;
+    for (int i : conducting) {
+      int a = root(up, from[i] + 1);
+      int b = root(up, to[i] + 1);
+      if (a != b) {
+        up[a] = b;
+        sets--;
+      }
+    }
+    return sets == 1;
+  }
+
+  private static int root(int[] up, int node) {
+    int at = node;
+    while (up[at] != at) {
+      up[at] = up[up[at]];
+      at = up[at];
+    }
+    return at;
+  }
+
+  /** Places of the loads of constant power. */
+  List<Integer> powers() {
     return powers;
   }
 
-  SparseSystem system() {
-    return system;
-  }
-
   /** Voltage across an element, first node against second. */
-  double across(double[] v, Element e) {
-    return SparseSystem.at(v, number(e.from())) - SparseSystem.at(v, number(e.to()));
+  double across(double[] v, int element) {
+    return SparseSystem.at(v, from[element]) - SparseSystem.at(v, to[element]);
   }
 
   /** Conductance of each edge, those of the powers last and zero. */
   double[] conductancesS() {
     double[] g = new double[conducting.size() + powers.size()];
     for (int e = 0; e < conducting.size(); e++) {
-      g[e] = 1 / ohm(conducting.get(e));
+      g[e] = 1 / ohm[conducting.get(e)];
     }
     return g;
   }
 
-  /** Number of the edge of a constant-power load. */
+  /** Number of the edge of the k-th load of constant power. */
   int edgeOfPower(int k) {
     return conducting.size() + k;
   }
 
   /** Currents that sources (as EMF / internal resistance) and constant currents feed in. */
   double[] fixedIntoA() {
-    double[] into = new double[numbers.size()];
-    for (Element e : conducting) {
-      if (e instanceof Source s) {
-        draw(into, s, s.emfV() / s.internalOhm());
+    double[] into = new double[count()];
+    for (int i : conducting) {
+      if (elements.get(i) instanceof Source s) {
+        draw(into, i, s.emfV() / s.internalOhm());
       }
     }
-    for (ConstantCurrent c : currents) {
-      draw(into, c, c.currentA());
+    for (int i : currents) {
+      draw(into, i, ((ConstantCurrent) elements.get(i)).currentA());
     }
     return into;
   }
 
   /** Books a current that an element takes from its first node and hands to its second. */
-  void draw(double[] intoA, Element e, double currentA) {
-    int from = number(e.from());
-    int to = number(e.to());
-    if (from != SparseSystem.REFERENCE) {
-      intoA[from] -= currentA;
+  void draw(double[] intoA, int element, double currentA) {
+    if (from[element] != SparseSystem.REFERENCE) {
+      intoA[from[element]] -= currentA;
     }
-    if (to != SparseSystem.REFERENCE) {
-      intoA[to] += currentA;
+    if (to[element] != SparseSystem.REFERENCE) {
+      intoA[to[element]] += currentA;
     }
   }
 
@@ -111,12 +143,6 @@ final class NodeNumbers {
     if (e instanceof Source s) {
       return s.internalOhm();
     }
-    if (e instanceof Link l) {
-      return l.ohm();
-    }
-    if (e instanceof ConstantResistance r) {
-      return r.ohm();
-    }
-    throw new IllegalStateException("no resistance: " + e.name());
+    return e instanceof Link l ? l.ohm() : ((ConstantResistance) e).ohm();
   }
 }

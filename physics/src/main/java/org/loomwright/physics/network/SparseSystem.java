@@ -1,10 +1,7 @@
 package org.loomwright.physics.network;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
 import java.util.Locale;
-import java.util.TreeSet;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.data.DMatrixSparseCSC;
 import org.ejml.interfaces.linsol.LinearSolverSparse;
@@ -50,16 +47,7 @@ final class SparseSystem {
     this.from = from.clone();
     this.to = to.clone();
     this.conductanceS = new double[from.length];
-    List<TreeSet<Integer>> neighbours = new ArrayList<>(nodes);
-    for (int i = 0; i < nodes; i++) {
-      neighbours.add(new TreeSet<>());
-    }
-    for (int e = 0; e < from.length; e++) {
-      if (from[e] != REFERENCE && to[e] != REFERENCE) {
-        neighbours.get(from[e]).add(to[e]);
-        neighbours.get(to[e]).add(from[e]);
-      }
-    }
+    int[][] neighbours = neighbours();
     int[] order = EliminationOrder.minimumDegree(neighbours);
     this.position = new int[nodes];
     for (int k = 0; k < nodes; k++) {
@@ -69,18 +57,56 @@ final class SparseSystem {
     this.slots = slots();
   }
 
-  private DMatrixSparseCSC pattern(int[] order, List<TreeSet<Integer>> neighbours) {
-    int entries = nodes + neighbours.stream().mapToInt(TreeSet::size).sum();
+  private int[][] neighbours() {
+    int[] count = new int[nodes];
+    for (int e = 0; e < from.length; e++) {
+      if (from[e] != REFERENCE && to[e] != REFERENCE) {
+        count[from[e]]++;
+        count[to[e]]++;
+      }
+    }
+    int[][] lists = new int[nodes][];
+    for (int i = 0; i < nodes; i++) {
+      lists[i] = new int[count[i]];
+    }
+    for (int e = 0; e < from.length; e++) {
+      if (from[e] != REFERENCE && to[e] != REFERENCE) {
+        lists[from[e]][--count[from[e]]] = to[e];
+        lists[to[e]][--count[to[e]]] = from[e];
+      }
+    }
+    for (int i = 0; i < nodes; i++) {
+      lists[i] = sortedOnce(lists[i]);
+    }
+    return lists;
+  }
+
+  private static int[] sortedOnce(int[] list) {
+    Arrays.sort(list);
+    int kept = 0;
+    for (int i = 0; i < list.length; i++) {
+      if (i == 0 || list[i] != list[i - 1]) {
+        list[kept++] = list[i];
+      }
+    }
+    return Arrays.copyOf(list, kept);
+  }
+
+  private DMatrixSparseCSC pattern(int[] order, int[][] neighbours) {
+    int entries = nodes;
+    for (int[] list : neighbours) {
+      entries += list.length;
+    }
     DMatrixSparseCSC m = new DMatrixSparseCSC(nodes, nodes, entries);
     int at = 0;
     for (int col = 0; col < nodes; col++) {
       m.col_idx[col] = at;
-      int first = at;
+      int start = at;
       m.nz_rows[at++] = col;
-      for (int other : neighbours.get(order[col])) {
+      for (int other : neighbours[order[col]]) {
         m.nz_rows[at++] = position[other];
       }
-      Arrays.sort(m.nz_rows, first, at);
+      Arrays.sort(m.nz_rows, start, at);
     }
     m.col_idx[nodes] = at;
     m.nz_length = at;

@@ -24,8 +24,7 @@ final class NetworkAgainstNgspiceTest {
 
   private static final double CURRENT_A = 1e-6;
 
-  @TempDir(cleanup = org.junit.jupiter.api.io.CleanupMode.NEVER)
-  private Path folder = Path.of("");
+  @TempDir private Path folder = Path.of("");
 
   @Test
   void agrees() throws Exception {
