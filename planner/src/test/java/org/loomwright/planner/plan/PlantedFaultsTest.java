@@ -18,7 +18,6 @@ import org.loomwright.model.design.Design;
 import org.loomwright.model.design.Edge;
 import org.loomwright.model.design.FuseFit;
 import org.loomwright.model.design.Guide;
-import org.loomwright.model.design.Landing;
 import org.loomwright.model.design.Lead;
 import org.loomwright.model.design.Plan;
 import org.loomwright.model.design.Proof;
