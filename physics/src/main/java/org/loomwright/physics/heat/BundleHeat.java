@@ -131,6 +131,9 @@ public final class BundleHeat {
     List<LoadedWire> sorted = bundle.wires().stream().sorted(DENSEST_FIRST).toList();
     BundleState worst = null;
     for (BundleState.Section section : sections(bundle, sorted)) {
+      if (worst != null && !BundleState.canBeHotter(section, worst.middleC())) {
+        continue;
+      }
       Optional<BundleState> state = BundleState.solve(section);
       if (state.isEmpty()) {
         return Optional.empty();
@@ -169,20 +172,20 @@ public final class BundleHeat {
     return tryTemperatures(bundle).map(r -> r.conductorC().get(index) - limitC).orElse(2000.0);
   }
 
-  /** The whole bundle and its densest parts, bare and covered. */
+  /** The whole bundle and its densest parts, covered and bare, the largest first. */
   private static List<BundleState.Section> sections(Bundle bundle, List<LoadedWire> sorted) {
     List<BundleState.Section> sections = new ArrayList<>();
     int all = sorted.size();
-    for (int n = 1; n <= all; n++) {
+    for (int n = all; n >= 1; n--) {
       List<LoadedWire> part = sorted.subList(0, n);
       double diameterMm =
           n == all ? bundle.diameterMm().orElseGet(() -> wholeMm(sorted)) : partMm(part);
-      Surroundings bare = new Surroundings(diameterMm, bundle.ambientC(), List.of());
-      sections.add(new BundleState.Section(part, all > 1, bare));
       if (!bundle.coverings().isEmpty()) {
         Surroundings covered = new Surroundings(diameterMm, bundle.ambientC(), bundle.coverings());
         sections.add(new BundleState.Section(part, all > 1, covered));
       }
+      Surroundings bare = new Surroundings(diameterMm, bundle.ambientC(), List.of());
+      sections.add(new BundleState.Section(part, all > 1, bare));
     }
     return sections;
   }

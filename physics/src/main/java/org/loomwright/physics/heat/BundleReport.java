@@ -3,9 +3,9 @@ package org.loomwright.physics.heat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.loomwright.physics.Trace;
 import org.loomwright.physics.wire.Conductor;
-import org.loomwright.physics.wire.Copper;
 
 /** Turns the worst balanced section of a bundle into the temperatures of all its wires. */
 final class BundleReport {
@@ -16,13 +16,12 @@ final class BundleReport {
     List<Double> temperatures = new ArrayList<>();
     int hottest = 0;
     for (LoadedWire wire : bundle.wires()) {
-      Optional<Double> inBundle = inMiddleC(wire, worst);
-      Optional<Double> alone = aloneC(wire, bundle.ambientC());
-      if (inBundle.isEmpty() || alone.isEmpty()) {
+      OptionalDouble here = conductorC(wire, bundle.ambientC(), worst.middleC());
+      if (here.isEmpty()) {
         return Optional.empty();
       }
-      temperatures.add(Math.max(inBundle.get(), alone.get()));
-      if (temperatures.get(temperatures.size() - 1) > temperatures.get(hottest)) {
+      temperatures.add(here.getAsDouble());
+      if (here.getAsDouble() > temperatures.get(hottest)) {
         hottest = temperatures.size() - 1;
       }
     }
@@ -36,20 +35,16 @@ final class BundleReport {
             trace(bundle, worst, hottest, temperatures.get(hottest))));
   }
 
-  /** A wire at its own heat in the middle of the worst section, also one left out of it. */
-  private static Optional<Double> inMiddleC(LoadedWire wire, BundleState worst) {
-    Conductor c = wire.conductor();
-    double perKelvin =
-        wire.currentA() * wire.currentA() * c.ohmPerM20C() * HeatBalance.insulation(c) / 254.5;
-    // T = middle + perKelvin (234.5 + T), solved for T.
-    double t = (worst.middleC() + 234.5 * perKelvin) / (1 - perKelvin);
-    return perKelvin < 1 && t < Copper.MELTING_C ? Optional.of(t) : Optional.empty();
-  }
-
-  private static Optional<Double> aloneC(LoadedWire wire, double ambientC) {
+  /** Temperature in the middle of the worst section, or alone where that is hotter. */
+  private static OptionalDouble conductorC(LoadedWire wire, double ambientC, double middleC) {
     Surroundings air = new Surroundings(wire.conductor().overallDiameterMm(), ambientC, List.of());
-    return BundleState.solve(new BundleState.Section(List.of(wire), false, air))
-        .map(BundleState::hottestC);
+    BundleState.Section alone = new BundleState.Section(List.of(wire), false, air);
+    if (!BundleState.canBeHotter(alone, middleC)) {
+      return BundleState.conductorC(wire, middleC);
+    }
+    return BundleState.solve(alone)
+        .map(s -> OptionalDouble.of(s.hottestC()))
+        .orElseGet(OptionalDouble::empty);
   }
 
   private static Trace trace(

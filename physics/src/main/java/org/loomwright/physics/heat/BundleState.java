@@ -3,6 +3,8 @@ package org.loomwright.physics.heat;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import org.loomwright.physics.wire.Conductor;
 import org.loomwright.physics.wire.Copper;
 
 /**
@@ -81,6 +83,45 @@ record BundleState(
       }
     }
     throw new IllegalStateException("the last round returns");
+  }
+
+  /**
+   * Whether the balance of a section can be hotter in the middle than a temperature. Heat is taken
+   * as if the middle had that temperature; if the section then gives off this heat at a lower one,
+   * so does it at its balance.
+   */
+  static boolean canBeHotter(Section section, double middleC) {
+    List<LoadedWire> wires = section.wires();
+    double[] weight = section.bundled() ? ringWeights(wires) : new double[wires.size()];
+    double sum = 0;
+    double rise = 0;
+    for (int i = 0; i < wires.size(); i++) {
+      LoadedWire w = wires.get(i);
+      OptionalDouble t = conductorC(w, middleC);
+      if (t.isEmpty()) {
+        return true;
+      }
+      double q = w.currentA() * w.currentA() * w.conductor().resistanceOhmPerM(t.getAsDouble());
+      sum += q;
+      rise += q * weight[i];
+    }
+    return section.around().atHeat(sum).bareC() + rise > middleC + SETTLED_K;
+  }
+
+  /**
+   * Temperature of a conductor whose insulation lies in the middle: T = middle + p (234.5 + T) with
+   * p = I² r20 / 254.5 · insulation, solved for T; empty if it would melt.
+   */
+  static OptionalDouble conductorC(LoadedWire wire, double middleC) {
+    Conductor c = wire.conductor();
+    double perKelvin =
+        wire.currentA()
+            * wire.currentA()
+            * c.ohmPerM20C()
+            * HeatBalance.insulation(c)
+            / (Copper.ZERO_RESISTANCE_C + 20);
+    double t = (middleC + Copper.ZERO_RESISTANCE_C * perKelvin) / (1 - perKelvin);
+    return perKelvin < 1 && t < Copper.MELTING_C ? OptionalDouble.of(t) : OptionalDouble.empty();
   }
 
   /** Rise of the middle per W/m in each wire's ring, K·m/W. */

@@ -9,13 +9,13 @@ import java.util.stream.DoubleStream;
 /**
  * Heat one metre of one wire gives off, by conductor temperature: straight between points that lie
  * on the heat balance. Points are set so close that half way between two of them the line is off by
- * less than 1e-5 of the heat.
+ * less than 1e-4 of the heat.
  *
  * <p>Below the ambient the wire takes up heat, as much as it gives off the same number of kelvins
  * above.
  */
 final class LossCurve {
-  private static final double TOLERANCE = 1e-5;
+  private static final double TOLERANCE = 1e-4;
   private static final int DEEPEST = 16;
 
   /** First points, so that no feature is missed. */

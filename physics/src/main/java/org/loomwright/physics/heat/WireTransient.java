@@ -16,7 +16,7 @@ import org.loomwright.physics.wire.Copper;
  * metal and insulation.
  *
  * <p>Range: temperatures from -60 °C to the melting point of copper. Solved exactly on stretches of
- * straight loss, see {@link LumpedBody}; the loss is within 1e-5 of the heat balance.
+ * straight loss, see {@link LumpedBody}; the loss is within 1e-4 of the heat balance.
  */
 public final class WireTransient {
   private static final double LOWEST_C = -60;
