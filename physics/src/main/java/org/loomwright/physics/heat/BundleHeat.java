@@ -31,7 +31,10 @@ import org.loomwright.physics.Trace;
  *       cooler than alone, nor a covered bundle cooler than a bare one.
  * </ul>
  *
- * For equal wires, all loaded, it is the same sum as {@link WireHeat}.
+ * For equal wires, all loaded, it is the same sum as {@link WireHeat}. More current never cools and
+ * one more wire never helps; the densest wire made thicker never heats. A thicker wire among hotter
+ * ones adds to the way from the middle to the surface and may raise the middle by up to a hundredth
+ * of its rise.
  */
 public final class BundleHeat {
   /** Most wires a bundle may hold here. */
