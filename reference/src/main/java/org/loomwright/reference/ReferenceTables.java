@@ -89,7 +89,7 @@ public final class ReferenceTables {
     return table("adiabatic_k_factors");
   }
 
-  /** Blade fuses: type, rating_A_range, percent, t_min_s, t_max_s, seen. */
+  /** Vehicle fuses: type, rating_A_range, percent, t_min_s, t_max_s, seen. */
   public static ReferenceTable fuseTimes() {
     return table("fuse_time_limits");
   }
@@ -107,6 +107,41 @@ public final class ReferenceTables {
   /** SAE J1128 outside diameters, partly from memory: awg, txl_od_mm, gxl_od_mm, sxl_od_mm. */
   public static ReferenceTable saeOutsideDiameters() {
     return table("sae_j1128_txl_gxl_sxl_od_memory");
+  }
+
+  /** AWG and SAE gauge areas side by side: gauge, awg_cmil, sae_cmil. */
+  public static ReferenceTable saeAreas() {
+    return table("awg_vs_sae_circular_mils");
+  }
+
+  /** SAE J1128 GXL data sheet: awg, stranding, od_mm, lb_per_1000ft. */
+  public static ReferenceTable saeGxl() {
+    return table("sae_j1128_gxl");
+  }
+
+  /** ISO 6722-1 classes: class, t_min_C, t_max_C, seen. */
+  public static ReferenceTable insulationClasses() {
+    return table("iso6722_temperature_classes");
+  }
+
+  /** AC 43.13-1B Table 11-9: awg, amps_105C to amps_200C, max_ohm_per_1000ft_20C, nominal_cmil. */
+  public static ReferenceTable faaCopper() {
+    return table("faa_ac4313_table11_9_copper");
+  }
+
+  /** AC 43.13-1B example no. 2 step by step: id, printed, digits, seen. */
+  public static ReferenceTable faaWorkedExamples() {
+    return table("faa_ac4313_worked_examples");
+  }
+
+  /** Largest continuous current of a fuse by ambient: type, rating_A, ambient_C, max_A. */
+  public static ReferenceTable fuseRerating() {
+    return table("fuse_temperature_rerating");
+  }
+
+  /** Melting of copper by Onderdonk: id, cmil, time_s, ambient_C, melting_C, current_A. */
+  public static ReferenceTable fusingCurrent() {
+    return table("fusing_current");
   }
 
   /**

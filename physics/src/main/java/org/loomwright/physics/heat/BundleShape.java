@@ -13,7 +13,7 @@ final class BundleShape {
       "best known packings of equal circles in a circle (Graham, Lubachevsky, Nurmela and"
           + " Östergård 1998); above 19 wires hexagonal density";
 
-  private static final double HEXAGONAL_DENSITY = Math.PI / Math.sqrt(12);
+  static final double HEXAGONAL_DENSITY = Math.PI / Math.sqrt(12);
 
   /** Ratio by count; index 0 is one wire. */
   private static final double[] RATIO = {

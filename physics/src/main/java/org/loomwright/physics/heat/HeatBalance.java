@@ -77,7 +77,7 @@ final class HeatBalance {
   }
 
   /** Thermal resistance of one wire's insulation, K·m/W: ln(D/d) / (2 π k). */
-  private static double insulation(Conductor c) {
+  static double insulation(Conductor c) {
     return Math.log(c.overallDiameterMm() / c.conductorDiameterMm())
         / (2 * Math.PI * INSULATION_W_PER_MK);
   }

@@ -15,7 +15,7 @@ record SurfaceHeat(double rayleigh, double nusselt, double convectionWPerM, doub
 
   static final double KELVIN = 273.15;
   private static final double GRAVITY = 9.80665;
-  private static final double STEFAN_BOLTZMANN = 5.670374419e-8;
+  static final double STEFAN_BOLTZMANN = 5.670374419e-8;
 
   double totalWPerM() {
     return convectionWPerM + radiationWPerM;

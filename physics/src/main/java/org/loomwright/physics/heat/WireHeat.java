@@ -49,6 +49,11 @@ public final class WireHeat {
     private double loadedWires() {
       return Math.max(1, wires * loadedShare.orElse(1));
     }
+
+    /** The balance of the whole bundle. */
+    HeatBalance bundleBalance() {
+      return HeatBalance.bundle(conductor, ambientC, wires, loadedWires());
+    }
   }
 
   /**
@@ -79,7 +84,7 @@ public final class WireHeat {
     HeatBalance.State best = alone.atCurrent(currentA);
     HeatBalance balance = alone;
     if (lying.wires() > 1) {
-      HeatBalance bundle = bundle(lying);
+      HeatBalance bundle = lying.bundleBalance();
       HeatBalance.State state = bundle.atCurrent(currentA);
       if (state.conductorC() >= best.conductorC()) {
         best = state;
@@ -110,7 +115,7 @@ public final class WireHeat {
     HeatBalance.State least = alone.atConductor(targetC);
     HeatBalance balance = alone;
     if (lying.wires() > 1) {
-      HeatBalance bundle = bundle(lying);
+      HeatBalance bundle = lying.bundleBalance();
       HeatBalance.State state = bundle.atConductor(targetC);
       if (state.currentA() <= least.currentA()) {
         least = state;
@@ -127,11 +132,6 @@ public final class WireHeat {
         "A",
         "heat balance");
     return result(least, least.currentA(), trace.build());
-  }
-
-  private static HeatBalance bundle(Lying lying) {
-    return HeatBalance.bundle(
-        lying.conductor(), lying.ambientC(), lying.wires(), lying.loadedWires());
   }
 
   private static Result result(HeatBalance.State state, double currentA, Trace trace) {
