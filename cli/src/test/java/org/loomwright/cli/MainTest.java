@@ -11,7 +11,16 @@ import org.junit.jupiter.params.provider.ValueSource;
 class MainTest {
 
   private static final List<String> SUMS =
-      List.of("resistance", "drop", "ampacity", "temperature", "withstand", "fuse", "gauge");
+      List.of(
+          "resistance",
+          "drop",
+          "ampacity",
+          "temperature",
+          "withstand",
+          "fuse",
+          "bundle",
+          "cut",
+          "gauge");
 
   @Test
   void helpOfSumListsWhatExistsAndNothingElse() {
@@ -43,7 +52,9 @@ class MainTest {
         "braid",
         "--colour",
         "sum braid",
-        "sum bundle --diameters 2.1",
+        "sum bundle",
+        "sum cut --stock 5600mm",
+        "sum cut --stock 5600mm --pieces 1380x22 --saw 1mm",
         "sum resistance",
         "sum resistance --wire 2.5mm2 --length 1m",
         "sum resistance --wire 2.5mm2 --length 1m --temperature 20C --colour red",
@@ -90,7 +101,14 @@ class MainTest {
         "sum ampacity --wire 2.5mm2 --insulation-rating 105C --ambient 30C --wires many",
         "sum ampacity --wire 2.5mm2 --insulation-rating 105C --ambient 30C --wires 0",
         "sum ampacity --wire 2.5mm2 --insulation-rating 105C --ambient 30C --wires 3 --loaded 200%",
-        "sum withstand --wire 2.5mm2 --insulation paper --time 1s"
+        "sum withstand --wire 2.5mm2 --insulation paper --time 1s",
+        "sum bundle --diameters 2.1,,3.0",
+        "sum bundle --diameters -2.1",
+        "sum bundle --diameters 2000,1",
+        "sum cut --stock 5600mm --pieces 1380",
+        "sum cut --stock 5600mm --pieces 5601x1",
+        "sum cut --stock 0mm --pieces 1x1",
+        "sum cut --stock 5600V --pieces 1x1"
       })
   void anUnreadableValueEndsWithThreeAndOneSentence(String words) {
     Run run = Run.of(split(words));

@@ -104,6 +104,26 @@ public final class ReferenceTables {
     return table("circle_packing_equal");
   }
 
+  /** Smallest circle round circles of radii 1, 2 to n: n, R. */
+  public static ReferenceTable unequalCircles() {
+    return table("circle_packing_unequal");
+  }
+
+  /** One best known packing of circles of radii 1 to 5: radius, x_unit, y_unit. */
+  public static ReferenceTable fiveUnequalCircles() {
+    return table("circle_packing_unequal_5_coords");
+  }
+
+  /** Worked example of cutting stock, 5600 mm, optimum 73: width_mm, demand. */
+  public static ReferenceTable cuttingExample() {
+    return table("cutting_stock_example");
+  }
+
+  /** Bin packing with 120 items: instance, capacity, optimum_bins, l1_bound, items. */
+  public static ReferenceTable cuttingInstances() {
+    return table("cutting_stock_u120");
+  }
+
   /** SAE J1128 outside diameters, partly from memory: awg, txl_od_mm, gxl_od_mm, sxl_od_mm. */
   public static ReferenceTable saeOutsideDiameters() {
     return table("sae_j1128_txl_gxl_sxl_od_memory");

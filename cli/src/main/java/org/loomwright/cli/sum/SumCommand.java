@@ -18,6 +18,8 @@ import picocli.CommandLine.Spec;
       TemperatureSum.class,
       WithstandSum.class,
       FuseSum.class,
+      BundleSum.class,
+      CutSum.class,
       GaugeSum.class
     },
     footer = {
