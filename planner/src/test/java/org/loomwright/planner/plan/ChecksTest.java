@@ -15,7 +15,7 @@ import org.loomwright.model.design.Verdict;
 class ChecksTest {
   /** Checks that only compare a number on file with another one. */
   private static final Set<String> COMPARED =
-      Set.of("least area", "fuse limit", "slot", "terminal", "apart");
+      Set.of("section for the fuse", "least area", "fuse limit", "slot", "terminal", "apart");
 
   @ParameterizedTest
   @ValueSource(strings = {Demo.COMFORT, Demo.TRAILER})
