@@ -155,7 +155,7 @@ class PlanCommandTest {
         .containsPattern(
             "Not served - [^(]*section B of the rear fuse block dead[^(]*\\([0-9]+ builds\\): heater"
                 + " and blower supply")
-        .contains("two leads want slot F3 of the rear fuse block: ");
+        .contains("no way to meet ");
   }
 
   @Test

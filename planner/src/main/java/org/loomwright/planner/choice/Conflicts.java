@@ -30,7 +30,9 @@ final class Conflicts {
     Map<String, Region> regions = new LinkedHashMap<>();
     Map<String, List<NeedAt>> cores = new LinkedHashMap<>();
     Map<String, String> reasons = new LinkedHashMap<>();
-    for (Group group : failed) {
+    for (Group failure : failed) {
+      // A way that is bound to fail a check is no help, so it must not hide what is really short.
+      Group group = sound(failure);
       List<NeedAt> core = core(group, needs);
       String reason = reason(group, core);
       String key = core.stream().map(NeedAt::id).toList() + reason;
@@ -51,6 +53,16 @@ final class Conflicts {
                   reasons.getOrDefault(key, "")));
         });
     return unserved;
+  }
+
+  private static Group sound(Group group) {
+    Map<NeedAt, List<Way>> sound = new LinkedHashMap<>();
+    group
+        .ways()
+        .forEach(
+            (need, all) ->
+                sound.put(need, all.stream().filter(way -> way.weak().isEmpty()).toList()));
+    return new Group(group.region(), sound);
   }
 
   // Leaves out one need after the other as long as the rest still can't be met.
@@ -85,13 +97,14 @@ final class Conflicts {
     for (Way way : ways.getOrDefault(need, List.of())) {
       String why =
           way.forbidden()
-              .orElseGet(
+              .or(
                   () ->
                       way.demands().stream()
                           .filter(demand -> !region.meets(demand.holds()))
                           .map(Demand::otherwise)
-                          .findFirst()
-                          .orElse("its conditions do not come together"));
+                          .findFirst())
+              .or(way::weak)
+              .orElse("its conditions do not come together");
       reasons.add(way.words() + " (" + why + ")");
     }
     return reasons.isEmpty() ? "nothing on file could" : String.join("; ", reasons);
