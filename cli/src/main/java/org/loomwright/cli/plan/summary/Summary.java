@@ -24,7 +24,6 @@ public final class Summary {
   private static final int MOST_NUMBERS = 4;
   private static final int MOST_UNSERVED = 4;
   private static final int MOST_WANTED = 4;
-  private static final int MOST_NOTES = 4;
 
   /** Shares are sums of products, so equal ones may differ in the last digits. */
   private static final double SAME_SHARE = 1e-9;
@@ -252,10 +251,11 @@ public final class Summary {
     if (plan.notes().isEmpty()) {
       return;
     }
-    screen.heading("Notes");
-    Cut<String> notes = Cut.of(plan.notes(), MOST_NOTES, rest);
-    notes.shown().forEach(words -> screen.item("-", words));
-    notes.more().ifPresent(words -> screen.item("…", words));
+    // One screen has no room for them; they are the same for every kit planned by this version.
+    screen.line(
+        "How far the figures go: "
+            + counted(plan.notes().size(), "note")
+            + " in the pack, under \"How this plan was made\"");
   }
 
   static String counted(int count, String what) {

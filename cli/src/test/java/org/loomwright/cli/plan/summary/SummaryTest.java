@@ -39,7 +39,7 @@ class SummaryTest {
                 + " fuse 20 A;\n         from end changeable in A2; to end parked in A2\n",
             "Checks: 1 hold, 0 marginal, 0 fail\n",
             "Proof: proven for 1 264 builds, 2 of 2 obligations shown\n",
-            "- Shares rest on 34 vans.")
+            "How far the figures go: 1 note in the pack")
         .doesNotContain("Not served", "\u00A0", "\u202F");
   }
 
