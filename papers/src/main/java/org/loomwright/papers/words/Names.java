@@ -218,10 +218,11 @@ public record Names(KitOrder order, Plan plan) {
     return landing(end.asMade()) + "\n" + place(end.place());
   }
 
-  /** What is done with an end in the cases in which it is not used as made; empty when none. */
+  /** What is done with an end in the cases in which it lands elsewhere; empty when none. */
   public String otherwise(String endName, LeadEnd end) {
+    String usual = landing(end.asMade());
     return end.uses().stream()
-        .filter(use -> !use.asMade())
+        .filter(use -> !use.asMade() || !landing(use.landing()).equals(usual))
         .map(use -> "end " + endName + ", " + cases(use.cases()) + ": " + rework(end, use))
         .collect(Collectors.joining("\n"));
   }

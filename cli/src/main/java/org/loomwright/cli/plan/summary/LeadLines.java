@@ -54,9 +54,23 @@ final class LeadLines {
     if (lead.fuseA() > 0) {
       words.append(", fuse ").append(Figures.figure(lead.fuseA(), "A"));
     }
+    elsewhere("from end", lead.a(), words);
+    elsewhere("to end", lead.b(), words);
     ends("changeable", changed(lead.a()), changed(lead.b()), words);
     ends("parked", parked(lead.a()), parked(lead.b()), words);
     return words.toString();
+  }
+
+  // An end that goes into another place in some cases, as the bench makes it.
+  private void elsewhere(String name, LeadEnd end, StringBuilder words) {
+    String usual = brief.end(end);
+    for (EndUse use : end.uses()) {
+      String place = brief.landing(use.landing(), end);
+      if (use.asMade() && !place.equals(usual)) {
+        words.append("; in ").append(String.join(", ", use.cases()));
+        words.append(' ').append(name).append(" in ").append(place);
+      }
+    }
   }
 
   private static List<String> changed(LeadEnd end) {

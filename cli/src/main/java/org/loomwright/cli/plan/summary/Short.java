@@ -41,7 +41,11 @@ final class Short {
 
   /** Where an end lands as it is made. */
   String end(LeadEnd end) {
-    Landing landing = end.asMade();
+    return landing(end.asMade(), end);
+  }
+
+  /** Where an end lands by one of its landings. */
+  String landing(Landing landing, LeadEnd end) {
     if (landing instanceof Landing.InCavity it) {
       return bare(names.owner(it.connector())) + " cavity\u00A0" + it.cavity();
     }
