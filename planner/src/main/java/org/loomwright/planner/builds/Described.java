@@ -16,9 +16,11 @@ import org.loomwright.model.vehicle.TraitValue;
  * joined by "and". Impossible builds are free, so "towing preparation" need not repeat what the
  * vehicle's rules already imply.
  *
- * <p>Statements are prime: leaving out any trait would let builds in that do not belong. Up to
- * three traits per statement the choice of statements is the smallest found by an exhaustive search
- * within a bound; beyond it, builds not yet covered get a prime statement each.
+ * <p>Only traits are spoken of that are needed to tell the builds from others; where the vehicle's
+ * rules tie traits together, the first choice of such traits is taken, which another choice might
+ * undercut by a word. Statements are prime: leaving out any trait would let builds in that do not
+ * belong. Up to three traits per statement the choice of statements is the smallest found by an
+ * exhaustive search within a bound; beyond it, builds not yet covered get a prime statement each.
  *
  * @param words the builds in words
  * @param when the builds as a condition
@@ -103,7 +105,10 @@ public record Described(String words, Condition when) {
             if (!inside.meets(others)) {
               boolean covered =
                   found.stream()
-                      .anyMatch(smaller -> inside.and(region).within(smaller.region(builds)));
+                      .anyMatch(
+                          smaller ->
+                              smaller.size() <= candidate.size()
+                                  && inside.and(region).within(smaller.region(builds)));
               if (!covered) {
                 found.add(candidate);
               }
