@@ -13,7 +13,10 @@ import org.loomwright.model.quantity.WireSize;
  *
  * @param kind supply, ground or signal
  * @param feed supply kind by DIN 72552 or signal name; required for supplies and signals
- * @param continuous current drawn or returned without end
+ * @param continuous current drawn or returned without end, at nominal supply
+ * @param draws how the current depends on the voltage; absent means the same at any voltage
+ * @param returnsBy pin ("PLUG PIN") of the ground the current returns through; absent means the
+ *     ground of the plug that returns most, or else that of the equipment
  * @param peak highest current
  * @param peakTime how long the peak lasts; required with a peak
  * @param duty share of time the load is on; absent means always
@@ -29,6 +32,8 @@ public record Need(
     NeedKind kind,
     Optional<String> feed,
     Current continuous,
+    Optional<LoadForm> draws,
+    Optional<String> returnsBy,
     Optional<Current> peak,
     Optional<TimeSpan> peakTime,
     Optional<Percent> duty,

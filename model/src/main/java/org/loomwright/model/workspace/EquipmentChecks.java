@@ -61,6 +61,7 @@ final class EquipmentChecks {
   private void need(String self, Need need) {
     pins(self, need, "shareWith", need.shareWith());
     pins(self, need, "apartFrom", need.apartFrom());
+    need.returnsBy().ifPresent(pin -> returnsBy(need, pin));
     if (!scope.sound(need)) {
       return;
     }
@@ -93,6 +94,32 @@ final class EquipmentChecks {
                     "\"" + duty + "\" can't be right: 100 % is always on"));
     need.minimumVoltage()
         .ifPresent(least -> scope.aboveZero(need, "minimumVoltage", least.volts(), least.text()));
+  }
+
+  private void returnsBy(Need need, String name) {
+    if (need.kind() == NeedKind.GROUND) {
+      scope.problem(
+          need, "returnsBy", name, "a ground returns by itself; leave 'returnsBy' out here");
+      return;
+    }
+    List<String> grounds = new ArrayList<>();
+    for (Plug plug : equipment.plugs()) {
+      for (Pin pin : plug.pins()) {
+        if (pin.need().filter(it -> it.kind() == NeedKind.GROUND).isPresent()) {
+          grounds.add(plug.id() + " " + pin.cavity());
+        }
+      }
+    }
+    if (!grounds.contains(name) && scope.sound(equipment)) {
+      scope.problem(
+          need,
+          "returnsBy",
+          name,
+          "there is no ground pin '"
+              + name
+              + "'; a pin is written as PLUG PIN"
+              + Nearest.hint(name, "the grounds are", grounds));
+    }
   }
 
   private void pins(String self, Need need, String key, List<String> pins) {

@@ -133,6 +133,8 @@ final class Docs {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
         false,
         Optional.empty(),
         Optional.empty(),
