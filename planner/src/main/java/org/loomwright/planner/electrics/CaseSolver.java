@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.loomwright.model.equipment.NeedKind;
@@ -18,6 +19,7 @@ import org.loomwright.physics.network.NetworkOutcome;
 import org.loomwright.physics.network.NetworkSolver;
 import org.loomwright.physics.network.Solved;
 import org.loomwright.physics.network.Source;
+import org.loomwright.physics.network.Wire;
 import org.loomwright.physics.network.WorstCaseSearch;
 import org.loomwright.physics.network.WorstCases;
 import org.loomwright.planner.need.NeedAt;
@@ -107,6 +109,7 @@ public final class CaseSolver {
   private static PathPart part(CaseNetwork made, WorstCases worst, Link link) {
     return new PathPart(
         link.name(),
+        link instanceof Wire wire ? Optional.of(wire) : Optional.empty(),
         link.ohm(),
         currentA(worst, link.name()),
         made.sources().getOrDefault(link.name(), ""));

@@ -37,16 +37,20 @@ final class BundleHeats {
   private record Bundle(List<Strand> strands, Optional<Run> run, double ambientC) {}
 
   /**
-   * Where a lead is hottest.
+   * A lead in one of its bundles, in the case in which it is hottest there.
    *
    * @param conductorC its conductor temperature, °C; infinite when copper would melt
-   * @param where run, in words
-   * @param cases the case of its component
+   * @param run run of the bundle; empty for the lead by itself at its hottest place
    * @param bundle the bundle as it was solved
    * @param index which wire of the bundle it is
    */
   record Hottest(
-      double conductorC, String where, String cases, BundleHeat.Bundle bundle, int index) {}
+      double conductorC, Optional<String> run, BundleHeat.Bundle bundle, int index) {
+    /** Its current there, A. */
+    double currentA() {
+      return bundle.wires().get(index).currentA();
+    }
+  }
 
   BundleHeats(KitOrder order, List<Strand> strands) {
     this.coverings = new Coverings(order);
@@ -67,14 +71,16 @@ final class BundleHeats {
   }
 
   /**
-   * The hottest spot of each strand.
+   * Each strand in each of its bundles, there in the worst of all cases.
    *
    * @param wires wire of each strand
    * @param currents current of each strand by case, A
    */
-  Map<Strand, Hottest> at(Map<Strand, Wire> wires, Map<Strand, Map<String, Double>> currents) {
-    Map<Strand, Hottest> hottest = new LinkedHashMap<>();
+  Map<Strand, List<Hottest>> at(
+      Map<Strand, Wire> wires, Map<Strand, Map<String, Double>> currents) {
+    Map<Strand, List<Hottest>> all = new LinkedHashMap<>();
     for (Bundle bundle : bundles) {
+      Map<Strand, Hottest> hottest = new LinkedHashMap<>();
       for (Map<Strand, Double> load : loads(bundle, wires, currents)) {
         BundleHeat.Bundle lying = lying(bundle, wires, load);
         Optional<BundleHeat.Result> result = solve(lying);
@@ -86,29 +92,31 @@ final class BundleHeats {
                   result
                       .map(it -> it.conductorC().get(index))
                       .orElse(Double.POSITIVE_INFINITY),
-                  bundle.run().map(Run::follows).orElse("by itself"),
-                  "",
+                  bundle.run().map(Run::id),
                   lying,
                   i);
           hottest.merge(
               strand, here, (one, two) -> two.conductorC() > one.conductorC() ? two : one);
         }
       }
+      hottest.forEach((strand, it) -> all.computeIfAbsent(strand, s -> new ArrayList<>()).add(it));
     }
-    return hottest;
+    return all;
   }
 
-  /**
-   * Temperature of a strand where it is hottest while it carries more than its load, the others as
-   * they were, °C; infinite when copper would melt.
-   */
-  double withCurrent(Hottest hottest, double currentA) {
-    return solve(hottest.bundle().withCurrentA(hottest.index(), currentA))
-        .map(it -> it.conductorC().get(hottest.index()))
-        .orElse(Double.POSITIVE_INFINITY);
+  /** The same while the lead carries more than its load, the others as they were. */
+  Hottest withCurrent(Hottest hottest, double currentA) {
+    BundleHeat.Bundle bundle = hottest.bundle().withCurrentA(hottest.index(), currentA);
+    return new Hottest(
+        solve(bundle)
+            .map(it -> it.conductorC().get(hottest.index()))
+            .orElse(Double.POSITIVE_INFINITY),
+        hottest.run(),
+        bundle,
+        hottest.index());
   }
 
-  /** How the temperature of the hottest wire of a bundle comes about. */
+  /** The bundle of a lead, solved; empty when copper would melt. */
   Optional<BundleHeat.Result> result(Hottest hottest) {
     return solve(hottest.bundle());
   }

@@ -1,0 +1,114 @@
+package org.loomwright.planner.kit;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.loomwright.model.design.TraceLine;
+import org.loomwright.physics.heat.BundleHeat;
+import org.loomwright.physics.heat.LoadedWire;
+import org.loomwright.planner.sizing.WireNeed;
+
+/** Conductor temperatures of the leads in their bundles, under load and while a fuse holds. */
+final class HeatChecks {
+  private static final String SOURCE =
+      "heat balance of the bundle: natural convection (Churchill and Chu 1975) and radiation"
+          + " outside, conduction inside; limit: rating of the insulation by the parts list";
+
+  private final BundleHeats heats;
+  private final Checklist list;
+
+  HeatChecks(BundleHeats heats, Checklist list) {
+    this.heats = heats;
+    this.list = list;
+  }
+
+  /**
+   * A lead where it is hottest while it carries for good what its fuse does not open at, the others
+   * at their load: an overload that opens no fuse is a fault of one lead.
+   */
+  static BundleHeats.Hottest overload(
+      WireNeed need, List<BundleHeats.Hottest> bundles, BundleHeats heats) {
+    return bundles.stream()
+        .map(it -> heats.withCurrent(it, Math.max(it.currentA(), need.fuse().holdingA())))
+        .max(Comparator.comparingDouble(BundleHeats.Hottest::conductorC))
+        .orElseThrow(() -> new IllegalStateException("a lead without a bundle"));
+  }
+
+  void check(Sized sized, Evaluation evaluation) {
+    add(
+        sized,
+        "bundle heat",
+        "rise of the conductor in its bundle under load",
+        evaluation.hottest(sized.strand()));
+    add(
+        sized,
+        "overload heat",
+        "rise of the conductor in its bundle at what its fuse lets pass for good",
+        overload(
+            sized.need(), evaluation.heat().getOrDefault(sized.strand(), List.of()), heats));
+  }
+
+  private void add(Sized sized, String id, String name, BundleHeats.Hottest hottest) {
+    double ambientC = hottest.bundle().ambientC();
+    list.add(
+        id + "/" + sized.lead().id(),
+        name,
+        "lead " + sized.lead().id(),
+        List.copyOf(sized.strand().cases()),
+        hottest.conductorC() - ambientC,
+        Math.max(0, sized.wire().rating().celsius() - ambientC),
+        true,
+        "K",
+        SOURCE,
+        trace(sized, hottest));
+  }
+
+  private List<TraceLine> trace(Sized sized, BundleHeats.Hottest hottest) {
+    List<TraceLine> trace = new ArrayList<>();
+    BundleHeat.Bundle bundle = hottest.bundle();
+    String where =
+        hottest.run().map(run -> "along run " + run).orElse("by itself at its hottest place");
+    trace.add(given("air " + where, bundle.ambientC(), "°C", "vehicle document"));
+    trace.add(given("wires lying together", bundle.wires().size(), "1", "the plan"));
+    for (LoadedWire wire : bundle.wires()) {
+      if (wire.currentA() > 0) {
+        trace.add(
+            given("current in a " + wire.name() + " of the bundle", wire.currentA(), "A", "network"));
+      }
+    }
+    bundle
+        .coverings()
+        .forEach(
+            layer -> trace.add(given("wall of the " + layer.name(), layer.wallMm(), "mm", layer.source())));
+    Optional<BundleHeat.Result> result = heats.result(hottest);
+    result.ifPresent(it -> trace.addAll(Checklist.lines(it.trace())));
+    trace.add(
+        given("current in this lead", hottest.currentA(), "A", "network, or what its fuse lets pass"));
+    trace.add(
+        new TraceLine(
+            "conductor of this lead",
+            "as if it lay in the middle: T(middle) + q ln(d/dc)/(2πk)",
+            hottest.conductorC(),
+            "°C",
+            "heat balance"));
+    trace.add(
+        given(
+            "rating of the insulation",
+            sized.wire().rating().celsius(),
+            "°C",
+            sized.wire().source()));
+    trace.add(
+        new TraceLine(
+            "rise of the conductor",
+            "T(conductor) - T(air)",
+            hottest.conductorC() - bundle.ambientC(),
+            "K",
+            "definition"));
+    return trace;
+  }
+
+  private static TraceLine given(String what, double value, String unit, String source) {
+    return new TraceLine(what, "given", value, unit, source);
+  }
+}
