@@ -62,6 +62,9 @@ final class SampleParts {
                 "M6",
                 WireSize.of("1 mm²"),
                 WireSize.of("2.5 mm²"),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
                 Length.of("7 mm"),
                 "hex die 3",
                 Money.of("0.22 EUR"),
@@ -73,6 +76,8 @@ final class SampleParts {
                 SpliceMethod.CRIMP,
                 WireSize.of("1 mm²"),
                 WireSize.of("6 mm²"),
+                Optional.empty(),
+                Optional.empty(),
                 Length.of("7.5 mm"),
                 "splice pliers 2",
                 Money.of("0.60 EUR"),
@@ -83,6 +88,7 @@ final class SampleParts {
                 "blade fuse 15 A",
                 "blade",
                 Current.of("15 A"),
+                Optional.empty(),
                 "light blue",
                 Money.of("0.30 EUR"),
                 "invented")),
@@ -125,7 +131,8 @@ final class SampleParts {
         time("12 s"),
         time("8 min"),
         time("4 min"),
-        new Sourced<>(Money.of("1.50 EUR"), "the shop"));
+        new Sourced<>(Money.of("1.50 EUR"), "the shop"),
+        Optional.empty());
   }
 
   private static Sourced<Percent> percent(String text) {
@@ -165,6 +172,8 @@ final class SampleParts {
         Length.of("1.9 mm"),
         Length.of("3.1 mm"),
         Current.of("20 A"),
+        List.of(),
+        Optional.empty(),
         Length.of(strip),
         crimpHeight.map(Length::of),
         "die " + id,

@@ -49,6 +49,7 @@ final class SampleVehicle {
         "7",
         Voltage.of("12 V"),
         Voltage.of("11.8 V"),
+        Optional.empty(),
         "step-well",
         List.of("floor-panel"),
         Optional.of(TimeSpan.of("2 min")),
@@ -91,6 +92,7 @@ final class SampleVehicle {
                 "floor",
                 "the rear floor connector",
                 "H-FLOOR",
+                Optional.empty(),
                 "rear",
                 List.of("floor-panel"),
                 new View(Side.WIRE_SIDE, LatchDirection.DOWN),
@@ -118,6 +120,9 @@ final class SampleVehicle {
                         Optional.empty(),
                         Current.of("60 A"),
                         Current.of("20 A"),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
                         Optional.empty())),
                 List.of(
                     new Slot(
@@ -142,6 +147,7 @@ final class SampleVehicle {
                 4,
                 Current.of("40 A"),
                 Current.of("10 A"),
+                Optional.empty(),
                 false,
                 "clean to bare metal, seal after",
                 Optional.empty())),
@@ -160,6 +166,7 @@ final class SampleVehicle {
                 Condition.is("tow-prep", "yes"),
                 Optional.empty(),
                 Optional.of(Current.of("20 A")),
+                Optional.empty(),
                 Optional.of(Current.of("2 A")),
                 List.of("rear"),
                 false,
@@ -176,10 +183,16 @@ final class SampleVehicle {
                 "main",
                 "main plug",
                 "H-FLOOR",
+                Optional.empty(),
                 List.of(
                     new Pin("1", "supply", Optional.empty()),
                     new Pin("2", "ground", Optional.empty()))),
-            new Plug("step", "step plug", "H-STEP", List.of(new Pin("1", "s", Optional.empty())))),
+            new Plug(
+                "step",
+                "step plug",
+                "H-STEP",
+                Optional.empty(),
+                List.of(new Pin("1", "s", Optional.empty())))),
         List.of(),
         List.of());
   }

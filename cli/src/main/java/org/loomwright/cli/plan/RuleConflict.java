@@ -59,6 +59,7 @@ final class RuleConflict {
         it.revision(),
         it.supply(),
         it.supplyLowest(),
+        it.source(),
         it.battery(),
         it.batteryOpenings(),
         it.restraintWait(),

@@ -1,5 +1,6 @@
 package org.loomwright.model.parts;
 
+import java.util.Optional;
 import org.loomwright.model.quantity.Length;
 import org.loomwright.model.quantity.Money;
 import org.loomwright.model.quantity.Temperature;
@@ -10,9 +11,20 @@ import org.loomwright.model.quantity.Temperature;
  * @param id part number
  * @param name name for people
  * @param bundleMost largest bundle it covers
+ * @param form what sort of covering it is
+ * @param wall thickness of its wall, or of its layers together
+ * @param inner inner diameter of a conduit
  * @param rating highest temperature it bears without end
  * @param price price of a metre of covered bundle
  * @param source where the values come from
  */
 public record Covering(
-    String id, String name, Length bundleMost, Temperature rating, Money price, String source) {}
+    String id,
+    String name,
+    Length bundleMost,
+    Optional<CoveringForm> form,
+    Optional<Length> wall,
+    Optional<Length> inner,
+    Temperature rating,
+    Money price,
+    String source) {}

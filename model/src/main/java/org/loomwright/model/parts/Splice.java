@@ -1,7 +1,9 @@
 package org.loomwright.model.parts;
 
+import java.util.Optional;
 import org.loomwright.model.quantity.Length;
 import org.loomwright.model.quantity.Money;
+import org.loomwright.model.quantity.Resistance;
 import org.loomwright.model.quantity.WireSize;
 
 /**
@@ -13,6 +15,8 @@ import org.loomwright.model.quantity.WireSize;
  * @param method crimp or solder
  * @param areaLeast least copper of all conductors in it together
  * @param areaMost most copper of all conductors in it together
+ * @param insulationMost largest insulation diameter its sleeve goes over
+ * @param resistance most resistance from conductor to conductor, used
  * @param strip strip length
  * @param tool tool
  * @param price price
@@ -24,6 +28,8 @@ public record Splice(
     SpliceMethod method,
     WireSize areaLeast,
     WireSize areaMost,
+    Optional<Length> insulationMost,
+    Optional<Resistance> resistance,
     Length strip,
     String tool,
     Money price,

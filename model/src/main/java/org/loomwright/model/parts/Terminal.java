@@ -1,9 +1,11 @@
 package org.loomwright.model.parts;
 
+import java.util.List;
 import java.util.Optional;
 import org.loomwright.model.quantity.Current;
 import org.loomwright.model.quantity.Length;
 import org.loomwright.model.quantity.Money;
+import org.loomwright.model.quantity.Resistance;
 import org.loomwright.model.quantity.WireSize;
 
 /**
@@ -15,7 +17,9 @@ import org.loomwright.model.quantity.WireSize;
  * @param wireMost largest conductor it takes
  * @param insulationLeast smallest insulation diameter its crimp holds
  * @param insulationMost largest insulation diameter its crimp holds
- * @param currentLimit most continuous current
+ * @param currentLimit most continuous current with its thickest wire
+ * @param currentLimits most continuous current with thinner wire or in hotter places
+ * @param contactResistance most resistance of its crimp and its contact with the other half, used
  * @param strip strip length
  * @param crimpHeight conductor crimp height
  * @param tool crimp tool or die
@@ -32,10 +36,16 @@ public record Terminal(
     Length insulationLeast,
     Length insulationMost,
     Current currentLimit,
+    List<CurrentLimit> currentLimits,
+    Optional<Resistance> contactResistance,
     Length strip,
     Optional<Length> crimpHeight,
     String tool,
     String plating,
     Optional<String> seal,
     Money price,
-    String source) {}
+    String source) {
+  public Terminal {
+    currentLimits = List.copyOf(currentLimits);
+  }
+}

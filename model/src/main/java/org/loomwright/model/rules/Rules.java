@@ -1,5 +1,6 @@
 package org.loomwright.model.rules;
 
+import java.util.Optional;
 import org.loomwright.model.document.Document;
 import org.loomwright.model.quantity.Length;
 import org.loomwright.model.quantity.Money;
@@ -41,6 +42,7 @@ import org.loomwright.model.quantity.WireSize;
  * @param reworkTime time to change an end in the vehicle
  * @param parkTime time to cap, label and tape back a lead
  * @param numberCarryCost cost per kit sold of carrying one more part number
+ * @param electrics electric values to go by where neither the vehicle nor the part says its own
  */
 public record Rules(
     String id,
@@ -72,5 +74,6 @@ public record Rules(
     Sourced<TimeSpan> testTime,
     Sourced<TimeSpan> reworkTime,
     Sourced<TimeSpan> parkTime,
-    Sourced<Money> numberCarryCost)
+    Sourced<Money> numberCarryCost,
+    Optional<Electrics> electrics)
     implements Document {}

@@ -27,6 +27,7 @@ import org.loomwright.model.quantity.WireSize;
  * @param presentWhen builds that have it; "unknown" makes it a question
  * @param tell how to tell, required when unknown
  * @param fuse rating that protects it; required for a supply that something may be spliced into
+ * @param fuseForm form of that fuse, as slots name it
  * @param load most current already on it; required where something may be spliced into it
  * @param reachedAt places where it can be spliced into
  * @param restraint whether it belongs to airbags or pretensioners
@@ -46,6 +47,7 @@ public record Circuit(
     Condition presentWhen,
     Optional<Tell> tell,
     Optional<Current> fuse,
+    Optional<String> fuseForm,
     Optional<Current> load,
     List<String> reachedAt,
     boolean restraint,

@@ -11,6 +11,7 @@ import org.loomwright.model.evidence.Evidence;
  * @param id name used in references
  * @param name name for people
  * @param housing part that gives its face
+ * @param matePlating plating of the terminals in the other half, e.g. "tin"
  * @param place where it is
  * @param openings what must be open to reach it
  * @param view how the fitter sees it
@@ -25,6 +26,7 @@ public record Connector(
     String id,
     String name,
     String housing,
+    Optional<String> matePlating,
     String place,
     List<String> openings,
     View view,

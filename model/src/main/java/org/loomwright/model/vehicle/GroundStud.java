@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.loomwright.model.evidence.Evidence;
 import org.loomwright.model.quantity.Current;
+import org.loomwright.model.quantity.Resistance;
 
 /**
  * A ground stud.
@@ -17,6 +18,7 @@ import org.loomwright.model.quantity.Current;
  * @param lugsMost most lugs it may carry
  * @param limit most current it may carry
  * @param baseLoad most current that factory loads return through it
+ * @param resistance resistance from the stud back to the battery's negative post, by body or cable
  * @param sensor whether it serves sensors; no added load may use it then
  * @param prepare how the contact is prepared
  * @param evidence how this is known
@@ -31,6 +33,7 @@ public record GroundStud(
     int lugsMost,
     Current limit,
     Current baseLoad,
+    Optional<Resistance> resistance,
     boolean sensor,
     String prepare,
     Optional<Evidence> evidence) {

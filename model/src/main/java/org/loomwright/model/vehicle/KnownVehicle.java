@@ -39,6 +39,7 @@ public final class KnownVehicle {
         vehicle.revision(),
         vehicle.supply(),
         vehicle.supplyLowest(),
+        vehicle.source(),
         vehicle.battery(),
         vehicle.batteryOpenings(),
         vehicle.restraintWait(),
@@ -97,6 +98,7 @@ public final class KnownVehicle {
         it.id(),
         it.name(),
         it.housing(),
+        it.matePlating(),
         it.place(),
         it.openings(),
         it.view(),
@@ -126,6 +128,9 @@ public final class KnownVehicle {
               section.tell(),
               section.limit(),
               section.baseLoad(),
+              section.feedResistance(),
+              section.fuse(),
+              section.fuseForm(),
               section.evidence()));
     }
     List<Slot> slots = new ArrayList<>();
@@ -182,6 +187,7 @@ public final class KnownVehicle {
             traits),
         it.tell(),
         it.fuse(),
+        it.fuseForm(),
         it.load(),
         it.reachedAt(),
         it.restraint(),

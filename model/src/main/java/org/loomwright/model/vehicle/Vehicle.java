@@ -14,6 +14,7 @@ import org.loomwright.model.quantity.Voltage;
  * @param revision revision of this document
  * @param supply nominal supply voltage
  * @param supplyLowest lowest voltage at the fuse blocks with the engine off, for drop checks
+ * @param source battery and alternator; absent takes the shop's rules
  * @param battery where the battery is isolated: a place
  * @param batteryOpenings what must be open to isolate it
  * @param restraintWait waiting time of the maker before work near airbag or pretensioner wiring
@@ -34,6 +35,7 @@ public record Vehicle(
     String revision,
     Voltage supply,
     Voltage supplyLowest,
+    Optional<PowerSource> source,
     String battery,
     List<String> batteryOpenings,
     Optional<TimeSpan> restraintWait,

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.Map;
 import org.loomwright.model.parts.Cavity;
 import org.loomwright.model.parts.Covering;
+import org.loomwright.model.parts.CoveringForm;
 import org.loomwright.model.parts.Fuse;
 import org.loomwright.model.parts.Housing;
 import org.loomwright.model.parts.Parts;
@@ -15,6 +16,7 @@ import org.loomwright.model.parts.SundryUse;
 import org.loomwright.model.parts.Terminal;
 import org.loomwright.model.parts.Wire;
 import org.loomwright.model.quantity.Length;
+import org.loomwright.model.quantity.Resistance;
 
 /** Checks a parts list. A part number names one part of a list, whatever its sort. */
 final class PartsChecks {
@@ -57,6 +59,8 @@ final class PartsChecks {
           it, "insulationLeast", it.insulationLeast(), "insulationMost", it.insulationMost());
       positive(it, "strip", it.strip());
       scope.aboveZero(it, "currentLimit", it.currentLimit().amperes(), it.currentLimit().text());
+      it.contactResistance().ifPresent(of -> positive(it, "contactResistance", of));
+      CurrentTableChecks.check(scope, it);
       it.seal().ifPresent(seal -> scope.reference(it, "seal", parts.names(), Sort.SEAL, seal));
     }
     for (Seal it : list.seals()) {
@@ -66,16 +70,29 @@ final class PartsChecks {
     for (Ring it : list.rings()) {
       scope.ordered(it, "wireLeast", it.wireLeast(), "wireMost", it.wireMost());
       positive(it, "strip", it.strip());
+      it.currentLimit()
+          .ifPresent(most -> scope.aboveZero(it, "currentLimit", most.amperes(), most.text()));
+      if (it.insulationLeast().isPresent() && it.insulationMost().isPresent()) {
+        scope.ordered(
+            it,
+            "insulationLeast",
+            it.insulationLeast().get(),
+            "insulationMost",
+            it.insulationMost().get());
+      }
     }
     for (Splice it : list.splices()) {
       scope.ordered(it, "areaLeast", it.areaLeast(), "areaMost", it.areaMost());
       positive(it, "strip", it.strip());
+      it.insulationMost().ifPresent(most -> positive(it, "insulationMost", most));
+      it.resistance().ifPresent(of -> positive(it, "resistance", of));
     }
     for (Fuse it : list.fuses()) {
       scope.aboveZero(it, "rating", it.rating().amperes(), it.rating().text());
+      it.resistance().ifPresent(of -> positive(it, "resistance", of));
     }
     for (Covering it : list.coverings()) {
-      positive(it, "bundleMost", it.bundleMost());
+      covering(it);
     }
   }
 
@@ -113,6 +130,26 @@ final class PartsChecks {
                         + plug
                         + "' is not used as a cavity plug; its use is "
                         + it.use().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-')));
+  }
+
+  private void covering(Covering it) {
+    positive(it, "bundleMost", it.bundleMost());
+    it.wall().ifPresent(wall -> positive(it, "wall", wall));
+    it.inner().ifPresent(inner -> scope.ordered(it, "bundleMost", it.bundleMost(), "inner", inner));
+    if (scope.sound(it)
+        && it.inner().isPresent()
+        && it.form().filter(CoveringForm.CONDUIT::equals).isEmpty()) {
+      scope.problem(
+          it,
+          "inner",
+          it.inner().get().text(),
+          "only a conduit has an inner diameter of its own; write \"form\": \"conduit\", or leave"
+              + " the key out");
+    }
+  }
+
+  private void positive(Object owner, String key, Resistance resistance) {
+    scope.aboveZero(owner, key, resistance.ohms(), resistance.text());
   }
 
   private void positive(Object owner, String key, Length length) {

@@ -26,6 +26,7 @@ final class RulesChecks {
         "cutRounding.value",
         rules.cutRounding().value().mm(),
         rules.cutRounding().value().text());
+    rules.electrics().ifPresent(it -> ElectricChecks.check(scope, it));
   }
 
   private void share(Rules rules, String key, Sourced<Percent> share) {

@@ -63,6 +63,7 @@ final class VehicleChecks {
       scope.references(ground, "openings", names.names(), Sort.OPENING, ground.openings());
     }
     vehicle.circuits().forEach(this::circuit);
+    ElectricChecks.check(scope, vehicle, parts);
   }
 
   private void connector(Connector it) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,7 +17,7 @@ import tools.jackson.databind.JsonNode;
 /** What is written and read again must be the same, and the comparison must be able to fail. */
 class RoundTripTest {
   static List<NamedText> texts() {
-    return Small.workspace().texts();
+    return Stream.of(Small.workspace(), Small.stated()).flatMap(it -> it.texts().stream()).toList();
   }
 
   @ParameterizedTest

@@ -31,7 +31,7 @@ class ReferenceChecksTest {
           alder-van.json | {"cavity": "3" | {"cavity": "13" | connectors[0].cavities[1].cavity: housing 'HS-4' has no cavity '13'; its cavities are 1, 2, 3, 4
           alder-van.json | {"cavity": "3" | {"cavity": "4" | connectors[0].cavities[1].cavity: '4' is already used by connectors[0].cavities[0]; each needs its own
           alder-van.json | "id": "F9",%"section": "rear" | "id": "F9",%"section": "raer" | fuseBlocks[0].slots[1].section: there is no section 'raer'; did you mean 'rear'?
-          alder-van.json | "baseLoad": "12 A" | "baseLoad": "12 A", "baseload": "1 A" | fuseBlocks[0].sections[0].baseload: 'baseload' is not a key of a section; keys not used yet are tell, evidence
+          alder-van.json | "baseLoad": "12 A" | "baseLoad": "12 A", "baseload": "1 A" | fuseBlocks[0].sections[0].baseload: 'baseload' is not a key of a section; keys not used yet are tell, feedResistance, fuse, fuseForm, evidence
           alder-van.json | "feed": "30",%"from" | "from" | circuits[0].feed: a supply or signal needs 'feed': a supply kind by DIN 72552 such as "30", or the name of the signal
           alder-van.json | "fuse": "15 A", | | circuits[0].fuse: a supply that can be spliced into needs the rating of its fuse
           alder-van.json | "load": "4 A", | | circuits[0].load: a circuit that can be spliced into needs the load that is on it already
@@ -60,6 +60,32 @@ class ReferenceChecksTest {
           parts/bench-parts.json | "spool": "100 m" | "spool": "0 m" | wires[0].spool: "0 m" can't be right: it must be more than zero
           parts/bench-parts.json | "id": "EC-4" | "id": "CP-28" | sundries[1].id: 'CP-28' is already used by sundries[0]; each needs its own
           parts/bench-parts.json | "use": "cavity-plug" | "use": "label" | housings[0].cavities[0].plug: 'CP-28' is not used as a cavity plug; its use is label
+          alder-van.json | "supplyLowest": "11.8 V", | "supplyLowest": "11.8 V", "source": {"strong": "30 mΩ", "weak": "20 mΩ"}, | source.strong: "30 mΩ" is more than 'weak', which is "20 mΩ"
+          alder-van.json | "supplyLowest": "11.8 V", | "supplyLowest": "11.8 V", "source": {"highest": "11.9 V"}, | source.highest: "11.9 V" is less than 'supply', which is "12 V"; the highest voltage with the engine running is at least that
+          alder-van.json | "supplyLowest": "11.8 V", | "supplyLowest": "11.8 V", "source": {"weak": "0 Ω"}, | source.weak: "0 Ω" can't be right: it must be more than zero
+          alder-van.json | "supplyLowest": "11.8 V", | "supplyLowest": "11.8 V", "source": {"weak": "14 V"}, | source.weak: "14 V" can't be read as a resistance: at character 4, V is a unit of voltage, not of resistance; expected µΩ, mΩ, Ω, kΩ or MΩ, such as "5 mΩ"
+          alder-van.json | "baseLoad": "12 A" | "baseLoad": "12 A", "feedResistance": "0 mΩ" | fuseBlocks[0].sections[0].feedResistance: "0 mΩ" can't be right: it must be more than zero
+          alder-van.json | "baseLoad": "12 A" | "baseLoad": "12 A", "fuse": "10 A" | fuseBlocks[0].sections[0].baseLoad: "12 A" is more than 'fuse', which is "10 A"
+          alder-van.json | "baseLoad": "12 A" | "baseLoad": "12 A", "fuseForm": "bolt" | fuseBlocks[0].sections[0].fuse: a 'fuseForm' needs the rating of that fuse in 'fuse'
+          alder-van.json | "fuse": "15 A", | "fuse": "15 A", "fuseForm": "blaed", | circuits[0].fuseForm: no fuse has the form 'blaed'; did you mean 'blade'?
+          alder-van.json | "baseLoad": "6 A", | "baseLoad": "6 A", "resistance": "0 mΩ", | grounds[0].resistance: "0 mΩ" can't be right: it must be more than zero
+          parts/bench-parts.json | "currentLimit": "25 A", | "currentLimit": "25 A", "currentLimits": [{"size": "4 mm²", "ambient": "60 °C", "current": "9 A"}], | terminals[0].currentLimits[0].size: the terminal does not take "4 mm²"; it takes "0.5 mm²" to "2.5 mm²"
+          parts/bench-parts.json | "currentLimit": "25 A", | "currentLimit": "25 A", "currentLimits": [{"size": "1 mm²", "ambient": "60 °C", "current": "26 A"}], | terminals[0].currentLimits[0].current: "26 A" is more than 'currentLimit' of the terminal, which is "25 A"
+          parts/bench-parts.json | "currentLimit": "25 A", | "currentLimit": "25 A", "currentLimits": [{"size": "1 mm²", "ambient": "60 °C", "current": "9 A"}, {"size": "1 mm²", "ambient": "140 °F", "current": "8 A"}], | terminals[0].currentLimits[1]: "1 mm²" at "140 °F" is already given by terminals[0].currentLimits[0]; each wire and ambient temperature stands once
+          parts/bench-parts.json | "currentLimit": "25 A", | "currentLimit": "25 A", "currentLimits": [{"size": "1 mm²", "ambient": "60 °C", "current": "9 A"}, {"size": "1 mm²", "ambient": "80 °C", "current": "10 A"}], | terminals[0].currentLimits[1].current: "10 A" is more than "9 A" of terminals[0].currentLimits[0], but a thinner wire or a hotter place allows no more
+          parts/bench-parts.json | "currentLimit": "25 A", | "currentLimit": "25 A", "currentLimits": [{"size": "1 mm²", "ambient": "60 °C", "current": "9 A"}, {"size": "2.5 mm²", "ambient": "60 °C", "current": "8 A"}], | terminals[0].currentLimits[0].current: "9 A" is more than "8 A" of terminals[0].currentLimits[1], but a thinner wire or a hotter place allows no more
+          parts/bench-parts.json | "currentLimit": "25 A", | "currentLimit": "25 A", "contactResistance": "0 mΩ", | terminals[0].contactResistance: "0 mΩ" can't be right: it must be more than zero
+          parts/bench-parts.json | "strip": "6 mm", | "strip": "6 mm", "insulationLeast": "4 mm", "insulationMost": "3 mm", | rings[0].insulationLeast: "4 mm" is more than 'insulationMost', which is "3 mm"
+          parts/bench-parts.json | "strip": "6 mm", | "strip": "6 mm", "currentLimit": "0 A", | rings[0].currentLimit: "0 A" can't be right: it must be more than zero
+          parts/bench-parts.json | "areaMost": "4 mm²", | "areaMost": "4 mm²", "resistance": "0 mΩ", | splices[0].resistance: "0 mΩ" can't be right: it must be more than zero
+          parts/bench-parts.json | "rating": "10 A" | "rating": "10 A", "resistance": "0 mΩ" | fuses[0].resistance: "0 mΩ" can't be right: it must be more than zero
+          parts/bench-parts.json | "bundleMost": "25 mm" | "bundleMost": "25 mm", "form": "conduit", "inner": "20 mm" | coverings[0].bundleMost: "25 mm" is more than 'inner', which is "20 mm"
+          parts/bench-parts.json | "bundleMost": "25 mm" | "bundleMost": "25 mm", "form": "cloth-tape", "inner": "30 mm" | coverings[0].inner: only a conduit has an inner diameter of its own; write "form": "conduit", or leave the key out
+          parts/bench-parts.json | "bundleMost": "25 mm" | "bundleMost": "25 mm", "form": "cloth tape" | coverings[0].form: 'cloth tape' is not known here; did you mean 'cloth-tape'? The words are tape, cloth-tape, sleeve, shrink-tube, conduit
+          shop-rules.json | "revision": "2", | "revision": "2", "electrics": {"strongSource": {"value": "9 mΩ", "source": "x"}, "weakSource": {"value": "8 mΩ", "source": "x"}}, | electrics.strongSource: "9 mΩ" is more than 'weakSource', which is "8 mΩ"
+          shop-rules.json | "revision": "2", | "revision": "2", "electrics": {"contact": {"value": "0 mΩ", "source": "x"}}, | electrics.contact.value: "0 mΩ" can't be right: it must be more than zero
+          shop-rules.json | "revision": "2", | "revision": "2", "electrics": {"spliceBalance": {"value": "60 %", "source": "x"}}, | electrics.spliceBalance.value: "60 %" can't be right: the thinner side has 50 % at most
+          shop-rules.json | "revision": "2", | "revision": "2", "electrics": {"fuseDrop": {"value": "150 mA", "source": "x"}}, | electrics.fuseDrop.value: "150 mA" can't be read as a voltage: at character 5, mA is a unit of current, not of voltage; expected V, mV or kV, such as "12.6 V"
           shop-rules.json | "10 mm" | "0 mm" | cutRounding.value: "0 mm" can't be right: it must be more than zero
           fan-kit.json | "connector": "rear-connector" | "connector": "rear-stud" | mounts[0].connector: there is no connector 'rear-stud'; 'rear-stud' is a ground stud, not a connector
           fan-kit.json | , "connector": "rear-connector" | | mounts[0]: a mount names either a connector or a place

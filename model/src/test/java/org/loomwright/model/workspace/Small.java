@@ -21,6 +21,22 @@ public final class Small {
           "parts/bench-parts.json",
           "shop-rules.json");
 
+  private static final String PARTS = "parts/bench-parts.json";
+  private static final String ELECTRICS =
+      """
+      "revision": "2", "electrics": {
+        "contact": {"value": "4 mΩ", "source": "our bench"},
+        "splice": {"value": "0.4 mΩ", "source": "our bench"},
+        "groundPoint": {"value": "1.1 mΩ", "source": "our bench"},
+        "body": {"value": "0.7 mΩ", "source": "our bench"},
+        "feedCable": {"value": "3 mΩ", "source": "our bench"},
+        "strongSource": {"value": "4.5 mΩ", "source": "our bench"},
+        "weakSource": {"value": "25 mΩ", "source": "our bench"},
+        "fuseDrop": {"value": "120 mV", "source": "our bench"},
+        "supplyHighest": {"value": "15 V", "source": "our bench"},
+        "spliceBalance": {"value": "20 %", "source": "our bench"}},
+      """;
+
   private final List<NamedText> texts;
 
   private Small(List<NamedText> texts) {
@@ -30,6 +46,50 @@ public final class Small {
   /** All documents, unspoilt. */
   public static Small workspace() {
     return new Small(FILES.stream().map(file -> new NamedText(file, text(file))).toList());
+  }
+
+  /** With electric values in the shop's rules. */
+  public static Small ruled() {
+    return workspace().with("shop-rules.json", "\"revision\": \"2\",", ELECTRICS.strip());
+  }
+
+  /** With all electric facts of the vehicle and the parts beside those of the rules. */
+  public static Small stated() {
+    return ruled()
+        .after(
+            "alder-van.json",
+            "\"supplyLowest\": \"11.8 V\",",
+            "\"source\": {\"highest\": \"14.8 V\", \"strong\": \"6 mΩ\", \"weak\": \"30 mΩ\"},")
+        .after(
+            "alder-van.json",
+            "\"baseLoad\": \"12 A\"",
+            ", \"feedResistance\": \"2 mΩ\", \"fuse\": \"60 A\", \"fuseForm\": \"bolt\"")
+        .after("alder-van.json", "\"lugs\": 1,", "\"resistance\": \"0.9 mΩ\",")
+        .after("alder-van.json", "\"fuse\": \"15 A\",", "\"fuseForm\": \"blade\",")
+        .after("alder-van.json", "\"housing\": \"HS-4\",", "\"matePlating\": \"tin\",")
+        .after("cabin-fan.json", "\"matesWith\": \"HS-4\",", "\"plating\": \"tin\",")
+        .after(
+            PARTS,
+            "\"currentLimit\": \"25 A\",",
+            "\"contactResistance\": \"2.2 mΩ\", \"currentLimits\": [{\"size\": \"1 mm²\","
+                + " \"ambient\": \"60 °C\", \"current\": \"12 A\"}],")
+        .after(
+            PARTS,
+            "\"strip\": \"6 mm\",",
+            "\"insulationLeast\": \"2 mm\", \"insulationMost\": \"4 mm\", \"currentLimit\": \"24 A\",")
+        .after(
+            PARTS,
+            "\"areaMost\": \"4 mm²\",",
+            "\"resistance\": \"0.3 mΩ\", \"insulationMost\": \"4 mm\",")
+        .after(PARTS, "\"rating\": \"10 A\",", "\"resistance\": \"7.5 mΩ\",")
+        .after(
+            PARTS,
+            "\"bundleMost\": \"25 mm\",",
+            "\"form\": \"conduit\", \"wall\": \"0.5 mm\", \"inner\": \"28 mm\",");
+  }
+
+  private Small after(String file, String old, String more) {
+    return with(file, old, old + " " + more);
   }
 
   /** With one text in one file replaced; it must stand there exactly once. */

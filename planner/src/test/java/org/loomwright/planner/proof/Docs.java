@@ -76,6 +76,9 @@ final class Docs {
         Optional.empty(),
         Current.of(limit),
         Current.of("10 A"),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
         Optional.empty());
   }
 
@@ -109,6 +112,7 @@ final class Docs {
         Condition.of(presentWhen),
         Optional.empty(),
         Optional.of(Current.of("20 A")),
+        Optional.empty(),
         Optional.of(Current.of("4 A")),
         List.of("floor"),
         false,
@@ -173,6 +177,7 @@ final class Docs {
               rating,
               "blade",
               Current.of(rating),
+              Optional.empty(),
               "any",
               Money.of("0.20 EUR"),
               "invented"));
@@ -192,6 +197,9 @@ final class Docs {
                 "M6",
                 WireSize.of("1 mm²"),
                 WireSize.of("6 mm²"),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
                 Length.of("6 mm"),
                 "tool",
                 Money.of("0.20 EUR"),
@@ -209,6 +217,8 @@ final class Docs {
         method,
         WireSize.of("1 mm²"),
         WireSize.of("10 mm²"),
+        Optional.empty(),
+        Optional.empty(),
         Length.of("8 mm"),
         "tool",
         Money.of("0.50 EUR"),
@@ -263,7 +273,8 @@ final class Docs {
         time,
         time,
         time,
-        money);
+        money,
+        Optional.empty());
   }
 
   private static Sourced<Percent> percent(String text) {

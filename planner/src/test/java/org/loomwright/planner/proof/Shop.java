@@ -129,6 +129,7 @@ final class Shop {
         "1",
         Voltage.of("12 V"),
         Voltage.of("11.8 V"),
+        Optional.empty(),
         "floor",
         List.of(),
         Optional.empty(),
@@ -165,6 +166,7 @@ final class Shop {
                 "floor",
                 "the floor connector",
                 "HS-floor",
+                Optional.empty(),
                 "floor",
                 List.of("trim"),
                 Docs.VIEW,
@@ -198,6 +200,7 @@ final class Shop {
                 3,
                 Current.of("50 A"),
                 Current.of("5 A"),
+                Optional.empty(),
                 sensorStud,
                 "bare it",
                 Optional.empty())),
@@ -210,6 +213,7 @@ final class Shop {
             "main",
             "main plug",
             "HS-heater",
+            Optional.empty(),
             List.of(
                 new Pin("1", "supply", Optional.of(supply)),
                 new Pin("2", "ground", Optional.of(ground))));
