@@ -13,6 +13,7 @@ import org.loomwright.model.vehicle.FuseBlock;
 import org.loomwright.model.vehicle.Slot;
 import org.loomwright.physics.SumException;
 import org.loomwright.planner.need.NeedAt;
+import org.loomwright.planner.sizing.Protection;
 import org.loomwright.planner.sizing.WireSizer;
 import org.loomwright.planner.ways.Way;
 
@@ -56,8 +57,9 @@ final class CheckMaker {
     String subject = "lead " + sized.lead().id();
     List<String> cases = List.copyOf(sized.strand().cases());
     try {
-      List<TraceLine> trace = Checklist.lines(sizer.protectionTrace(sized.wire(), sized.need()));
-      for (org.loomwright.physics.Check check : sizer.protection(sized.wire(), sized.need())) {
+      Protection.Result result = sizer.protection(sized.wire(), sized.need());
+      List<TraceLine> trace = Checklist.lines(result.trace());
+      for (org.loomwright.physics.Check check : result.checks()) {
         boolean atMost = check.value() <= check.limit() == check.margin() >= 0;
         String id = check.name() + "/" + sized.lead().id();
         String source = check.rule() + "; " + check.source();
@@ -174,7 +176,7 @@ final class CheckMaker {
         fuseA =
             leads.stream()
                 .filter(it -> it.strand().needs(member.id()).contains(need))
-                .mapToDouble(it -> feeds.before(it.strand(), member.id()).ratingA())
+                .mapToDouble(it -> feeds.before(it.strand(), member.id()).fuse().ratingA())
                 .max()
                 .orElse(0);
       }

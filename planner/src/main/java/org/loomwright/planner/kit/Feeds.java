@@ -13,11 +13,11 @@ import org.loomwright.model.vehicle.Circuit;
 import org.loomwright.model.vehicle.CircuitKind;
 import org.loomwright.model.vehicle.FuseBlock;
 import org.loomwright.model.vehicle.Slot;
-import org.loomwright.physics.protection.Fuse;
-import org.loomwright.physics.protection.FuseFamily;
 import org.loomwright.planner.landing.Touch;
 import org.loomwright.planner.need.NeedAt;
+import org.loomwright.planner.sizing.FuseBefore;
 import org.loomwright.planner.sizing.FuseForms;
+import org.loomwright.planner.sizing.FuseSpot;
 import org.loomwright.planner.sizing.Load;
 import org.loomwright.planner.ways.FaultFuse;
 import org.loomwright.planner.ways.LeadDraft;
@@ -30,11 +30,7 @@ final class Feeds {
 
   /** The fuse of one slot. */
   record SlotFuse(
-      String block, String slot, org.loomwright.model.parts.Fuse part, FuseFamily family) {
-    Fuse fuse() {
-      return new Fuse(family, part.rating().amperes());
-    }
-  }
+      FuseBlock block, Slot slot, org.loomwright.model.parts.Fuse part, FuseBefore before) {}
 
   Feeds(KitOrder order, List<Strand> strands) {
     this.order = order;
@@ -54,36 +50,46 @@ final class Feeds {
       }
     }
     touches.forEach(
-        (key, at) -> {
-          Slot slot =
-              order
-                  .vehicle()
-                  .fuseBlock(at.block())
-                  .flatMap((FuseBlock block) -> block.slot(at.slot()))
-                  .orElseThrow(() -> new IllegalStateException("no " + key));
-          org.loomwright.model.parts.Fuse part =
-              FuseForms.best(
-                      order.parts(),
-                      slot.form(),
-                      loads.getOrDefault(key, Load.NONE),
-                      order.rules().fuseLoading().value().fraction(),
-                      Math.min(
-                          slot.maxRating().amperes(),
-                          most.getOrDefault(key, Double.POSITIVE_INFINITY)))
-                  .orElseThrow(() -> new IllegalStateException("no fuse for " + key));
-          slots.put(
-              key,
-              new SlotFuse(
-                  at.block(),
-                  at.slot(),
-                  part,
-                  FuseForms.family(slot.form())
-                      .orElseThrow(() -> new IllegalStateException("no family for " + key))));
-        });
+        (key, at) ->
+            slots.put(
+                key,
+                fit(
+                    at,
+                    loads.getOrDefault(key, Load.NONE),
+                    most.getOrDefault(key, Double.POSITIVE_INFINITY))));
+  }
+
+  private SlotFuse fit(Touch.AtSlot at, Load load, double mostA) {
+    FuseBlock block =
+        order
+            .vehicle()
+            .fuseBlock(at.block())
+            .orElseThrow(() -> new IllegalStateException("no block " + at.block()));
+    Slot slot =
+        block.slot(at.slot()).orElseThrow(() -> new IllegalStateException("no " + at.key()));
+    org.loomwright.model.parts.Fuse part =
+        FuseForms.best(
+                order,
+                slot.form(),
+                FuseSpot.at(order.vehicle(), block.place()),
+                load,
+                Math.min(slot.maxRating().amperes(), mostA))
+            .orElseThrow(() -> new IllegalStateException("no fuse for " + at.key()));
+    return new SlotFuse(
+        block,
+        slot,
+        part,
+        FuseBefore.inSlot(order, block, slot, part)
+            .orElseThrow(() -> new IllegalStateException("no family for " + at.key())));
+  }
+
+  /** Fuses of the kit, in order of block and slot. */
+  List<SlotFuse> slots() {
+    return List.copyOf(slots.values());
   }
 
   /** The fuse before a strand in a case: of its slot, of its trunk, of its host, or of its feed. */
-  Fuse before(Strand strand, String caseId) {
+  FuseBefore before(Strand strand, String caseId) {
     LeadDraft draft = strand.in(caseId).orElseThrow();
     if (strand.kind() == CircuitKind.GROUND) {
       return returned(strand, caseId);
@@ -92,12 +98,9 @@ final class Feeds {
         .orElseThrow(() -> new IllegalStateException("no fuse before " + draft.key()));
   }
 
-  /** The largest fuse before a strand in any case. */
-  Fuse before(Strand strand) {
-    return strand.cases().stream()
-        .map(caseId -> before(strand, caseId))
-        .max(java.util.Comparator.comparingDouble(Fuse::ratingA))
-        .orElseThrow();
+  /** The fuses before a strand, over its cases, each once. */
+  List<FuseBefore> fuses(Strand strand) {
+    return strand.cases().stream().map(caseId -> before(strand, caseId)).distinct().toList();
   }
 
   /** Fuses to fit, in order of block and slot. */
@@ -121,8 +124,8 @@ final class Feeds {
           }
           fits.add(
               new FuseFit(
-                  slot.block(),
-                  slot.slot(),
+                  slot.block().id(),
+                  slot.slot().id(),
                   slot.part().rating().amperes(),
                   slot.part().id(),
                   leads,
@@ -161,16 +164,15 @@ final class Feeds {
         : Optional.empty();
   }
 
-  private Optional<Fuse> behind(Touch source, String caseId, int depth) {
+  private Optional<FuseBefore> behind(Touch source, String caseId, int depth) {
     if (source instanceof Touch.AtSlot at) {
-      return Optional.ofNullable(slots.get(at.key())).map(SlotFuse::fuse);
+      return Optional.ofNullable(slots.get(at.key())).map(SlotFuse::before);
     }
     if (source instanceof Touch.AtCircuit at) {
       return order
           .vehicle()
           .circuit(at.circuit())
-          .flatMap(Circuit::fuse)
-          .map(it -> new Fuse(FuseFamily.REGULAR_BLADE, it.amperes()));
+          .flatMap(it -> FuseBefore.of(order, it, at.place()));
     }
     if (source instanceof Touch.AtJoint at && depth < strands.size()) {
       return trunk(at, caseId)
@@ -188,9 +190,9 @@ final class Feeds {
   }
 
   // A short in the equipment sends the current of any of its supplies through the ground.
-  private Fuse returned(Strand ground, String caseId) {
+  private FuseBefore returned(Strand ground, String caseId) {
     NeedAt need = ground.needs(caseId).iterator().next();
-    Fuse worst =
+    FuseBefore worst =
         FaultFuse.of(need, order)
             .orElseThrow(() -> new IllegalStateException("no fuse for " + need.id()));
     for (Strand strand : strands) {
@@ -203,8 +205,9 @@ final class Feeds {
                           && it.need().kind() == NeedKind.SUPPLY
                           && it.currentA() <= need.currentA() + 1e-9);
       if (returns && strand.kind() != CircuitKind.GROUND) {
-        Fuse own = before(strand);
-        worst = own.ratingA() > worst.ratingA() ? own : worst;
+        for (FuseBefore own : fuses(strand)) {
+          worst = own.fuse().ratingA() > worst.fuse().ratingA() ? own : worst;
+        }
       }
     }
     return worst;

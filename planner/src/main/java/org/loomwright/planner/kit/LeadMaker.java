@@ -16,7 +16,6 @@ import org.loomwright.model.rules.Rules;
 import org.loomwright.model.vehicle.Circuit;
 import org.loomwright.model.vehicle.CircuitKind;
 import org.loomwright.model.vehicle.Run;
-import org.loomwright.physics.protection.Fuse;
 import org.loomwright.planner.need.NeedAt;
 import org.loomwright.planner.sizing.Load;
 import org.loomwright.planner.sizing.WireNeed;
@@ -148,11 +147,10 @@ final class LeadMaker {
       dropV = Math.min(dropV, budget(strand, caseId, here) * lengthMm / chainMm);
       restMm = Math.max(restMm, chainMm - lengthMm + returnMm(strand, caseId));
     }
-    Fuse fuse = feeds.before(strand);
     return new WireNeed(
         strand.kind() == CircuitKind.GROUND,
         load,
-        fuse,
+        feeds.fuses(strand),
         lengthMm,
         restMm,
         strand.route().ambientC(),

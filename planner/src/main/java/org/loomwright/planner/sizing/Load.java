@@ -14,6 +14,11 @@ public record Load(double continuousA, double peakA, double peakTimeS) {
   /** No load. */
   public static final Load NONE = new Load(0, 0, 0);
 
+  /** Whether there is a peak: a current above nothing for a time above nothing. */
+  public boolean hasPeak() {
+    return peakA > 0 && peakTimeS > 0;
+  }
+
   /** Load of one need. */
   public static Load of(Need need) {
     return new Load(

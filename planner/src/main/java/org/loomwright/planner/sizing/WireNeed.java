@@ -1,13 +1,16 @@
 package org.loomwright.planner.sizing;
 
+import java.util.Comparator;
+import java.util.List;
 import org.loomwright.physics.protection.Fuse;
 
 /**
  * What a wire has to bear.
  *
- * @param ground whether it is a ground; its fuse is then that of the feed it returns
+ * @param ground whether it is a ground; its fuses are then those of the feeds it returns
  * @param load what it carries
- * @param fuse fuse that protects it, or that protects the feed whose fault current it returns
+ * @param fuses fuses that protect it, or that protect the feeds whose fault current it returns: one
+ *     of these at a time, at least one
  * @param lengthMm its length
  * @param restMm length of the rest of the loop in the same size, for the fault current
  * @param ambientC highest ambient on its way
@@ -19,11 +22,27 @@ import org.loomwright.physics.protection.Fuse;
 public record WireNeed(
     boolean ground,
     Load load,
-    Fuse fuse,
+    List<FuseBefore> fuses,
     double lengthMm,
     double restMm,
     double ambientC,
     int wires,
     double leastAreaMm2,
     double dropV,
-    double supplyV) {}
+    double supplyV) {
+  /** Copies the fuses. */
+  public WireNeed {
+    fuses = List.copyOf(fuses);
+    if (fuses.isEmpty()) {
+      throw new IllegalArgumentException("a wire needs a fuse before it");
+    }
+  }
+
+  /** The largest fuse before it. */
+  public Fuse fuse() {
+    return fuses.stream()
+        .map(FuseBefore::fuse)
+        .max(Comparator.comparingDouble(Fuse::ratingA))
+        .orElseThrow();
+  }
+}

@@ -10,7 +10,9 @@ import org.loomwright.model.kit.KitOrder;
 import org.loomwright.physics.protection.Fuse;
 import org.loomwright.physics.protection.FuseFamily;
 import org.loomwright.planner.need.NeedAt;
+import org.loomwright.planner.sizing.FuseBefore;
 import org.loomwright.planner.sizing.FuseForms;
+import org.loomwright.planner.sizing.FuseSpot;
 import org.loomwright.planner.sizing.Load;
 
 /** Estimated cost of each drafted lead, for the needs that may use it together. */
@@ -44,11 +46,12 @@ public final class DraftPrices {
 
   private double price(LeadDraft lead) {
     Load load = Load.together(needs.getOrDefault(lead.key(), Set.of()));
-    double loading = order.rules().fuseLoading().value().fraction();
-    Fuse fuse =
-        FuseForms.best(order.parts(), "blade", load, loading, Double.POSITIVE_INFINITY)
-            .map(it -> new Fuse(FuseFamily.REGULAR_BLADE, it.rating().amperes()))
-            .orElse(new Fuse(FuseFamily.REGULAR_BLADE, 30));
+    FuseSpot spot = FuseSpot.at(order.vehicle(), lead.a().place());
+    double ratingA =
+        FuseForms.best(order, "blade", spot, load, Double.POSITIVE_INFINITY)
+            .map(it -> it.rating().amperes())
+            .orElse(30.0);
+    FuseBefore fuse = FuseBefore.guess(order, new Fuse(FuseFamily.REGULAR_BLADE, ratingA), spot);
     return costs
         .wire(lead, load, fuse, 0, 1)
         .map(wire -> costs.cost(lead, wire, load))

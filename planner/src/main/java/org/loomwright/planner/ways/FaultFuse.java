@@ -6,10 +6,13 @@ import org.loomwright.model.equipment.Need;
 import org.loomwright.model.equipment.NeedKind;
 import org.loomwright.model.equipment.Pin;
 import org.loomwright.model.kit.KitOrder;
+import org.loomwright.model.vehicle.FuseBlock;
 import org.loomwright.physics.protection.Fuse;
 import org.loomwright.physics.protection.FuseFamily;
 import org.loomwright.planner.need.NeedAt;
+import org.loomwright.planner.sizing.FuseBefore;
 import org.loomwright.planner.sizing.FuseForms;
+import org.loomwright.planner.sizing.FuseSpot;
 import org.loomwright.planner.sizing.Load;
 
 /**
@@ -20,8 +23,11 @@ import org.loomwright.planner.sizing.Load;
 public final class FaultFuse {
   private FaultFuse() {}
 
-  /** The fuse of the largest supply on the same plug that returns through this pin, first guess. */
-  public static Optional<Fuse> of(NeedAt ground, KitOrder order) {
+  /**
+   * The fuse of the largest supply on the same plug that returns through this pin, first guess: in
+   * the coolest fuse block that has its feed, where the smallest one does.
+   */
+  public static Optional<FuseBefore> of(NeedAt ground, KitOrder order) {
     Optional<Need> largest =
         ground.plug().pins().stream()
             .map(Pin::need)
@@ -33,12 +39,18 @@ public final class FaultFuse {
     double continuousA = largest.map(it -> it.continuous().amperes()).orElse(ground.currentA());
     double mostA =
         largest.flatMap(Need::fuseAtMost).map(it -> it.amperes()).orElse(Double.POSITIVE_INFINITY);
-    return FuseForms.best(
-            order.parts(),
-            "blade",
-            new Load(continuousA, 0, 0),
-            order.rules().fuseLoading().value().fraction(),
-            mostA)
-        .map(it -> new Fuse(FuseFamily.REGULAR_BLADE, it.rating().amperes()));
+    FuseSpot spot =
+        order.vehicle().fuseBlocks().stream()
+            .filter(it -> largest.isPresent() && feeds(it, largest.get()))
+            .map(it -> FuseSpot.at(order.vehicle(), it.place()))
+            .min(Comparator.comparingDouble(FuseSpot::ambientC))
+            .orElseGet(() -> FuseSpot.at(order.vehicle(), ground.place()));
+    return FuseForms.best(order, "blade", spot, new Load(continuousA, 0, 0), mostA)
+        .map(it -> new Fuse(FuseFamily.REGULAR_BLADE, it.rating().amperes()))
+        .map(it -> FuseBefore.guess(order, it, spot));
+  }
+
+  private static boolean feeds(FuseBlock block, Need need) {
+    return block.sections().stream().anyMatch(it -> need.feed().equals(Optional.of(it.feed())));
   }
 }

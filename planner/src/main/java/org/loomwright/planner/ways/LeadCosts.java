@@ -1,6 +1,7 @@
 package org.loomwright.planner.ways;
 
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import org.loomwright.model.design.Landing;
 import org.loomwright.model.kit.KitOrder;
@@ -8,11 +9,11 @@ import org.loomwright.model.parts.Wire;
 import org.loomwright.model.rules.Rules;
 import org.loomwright.model.vehicle.CircuitKind;
 import org.loomwright.model.vehicle.Opening;
-import org.loomwright.physics.protection.Fuse;
 import org.loomwright.planner.landing.EndParts;
 import org.loomwright.planner.landing.Touch;
 import org.loomwright.planner.route.Route;
 import org.loomwright.planner.route.Routes;
+import org.loomwright.planner.sizing.FuseBefore;
 import org.loomwright.planner.sizing.Load;
 import org.loomwright.planner.sizing.Prices;
 import org.loomwright.planner.sizing.WireNeed;
@@ -54,7 +55,7 @@ public final class LeadCosts {
    * @param share part of the voltage budget the lead may use, 0 to 1
    */
   public Optional<Wire> wire(
-      LeadDraft draft, Load load, Fuse fuse, double leastAreaMm2, double share) {
+      LeadDraft draft, Load load, FuseBefore fuse, double leastAreaMm2, double share) {
     return need(draft, load, fuse, leastAreaMm2, share)
         .flatMap(need -> sizer.smallest(need, wire -> fits(draft, wire, load)));
   }
@@ -67,7 +68,7 @@ public final class LeadCosts {
   }
 
   /** The first check that even the largest fitting wire fails, with its figure. */
-  public Optional<String> firstFailing(LeadDraft draft, Load load, Fuse fuse) {
+  public Optional<String> firstFailing(LeadDraft draft, Load load, FuseBefore fuse) {
     Optional<Wire> wire = largest(draft, load);
     Optional<WireNeed> need = need(draft, load, fuse, 0, 1);
     return wire.isPresent() && need.isPresent()
@@ -82,7 +83,7 @@ public final class LeadCosts {
   }
 
   private Optional<WireNeed> need(
-      LeadDraft draft, Load load, Fuse fuse, double leastAreaMm2, double share) {
+      LeadDraft draft, Load load, FuseBefore fuse, double leastAreaMm2, double share) {
     Rules rules = order.rules();
     boolean ground = draft.kind() == CircuitKind.GROUND;
     double supplyV = order.vehicle().supply().volts();
@@ -98,7 +99,7 @@ public final class LeadCosts {
                 new WireNeed(
                     ground,
                     load,
-                    fuse,
+                    List.of(fuse),
                     lengthMm(route),
                     lengthMm(route),
                     route.ambientC(),

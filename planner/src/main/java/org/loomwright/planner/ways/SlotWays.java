@@ -15,13 +15,14 @@ import org.loomwright.model.vehicle.Place;
 import org.loomwright.model.vehicle.Section;
 import org.loomwright.model.vehicle.Slot;
 import org.loomwright.model.vehicle.Spot;
-import org.loomwright.physics.protection.Fuse;
 import org.loomwright.planner.builds.Region;
 import org.loomwright.planner.landing.Touch;
 import org.loomwright.planner.need.Facts;
 import org.loomwright.planner.need.NeedAt;
 import org.loomwright.planner.route.Route;
+import org.loomwright.planner.sizing.FuseBefore;
 import org.loomwright.planner.sizing.FuseForms;
+import org.loomwright.planner.sizing.FuseSpot;
 import org.loomwright.planner.sizing.Load;
 
 /** Ways that land on the load blade of a fuse slot, alone or shared over a joint. */
@@ -63,7 +64,7 @@ final class SlotWays {
                 demands(block, section, slot),
                 List.of(lead),
                 Load.of(need.need()),
-                fuse(slot, List.of(need)),
+                fuse(block, slot, List.of(need)),
                 uses(block, section, need),
                 Optional.empty(),
                 Optional.empty()));
@@ -98,7 +99,7 @@ final class SlotWays {
                 demands(block, section, slot),
                 List.of(trunk, branch),
                 Load.together(group.stream().map(NeedAt::need).toList()),
-                fuse(slot, group),
+                fuse(block, slot, group),
                 uses(block, section, need),
                 Optional.empty(),
                 Optional.empty()));
@@ -127,7 +128,7 @@ final class SlotWays {
             section.name() + " of " + block.name()));
   }
 
-  private Optional<Fuse> fuse(Slot slot, List<NeedAt> needs) {
+  private Optional<FuseBefore> fuse(FuseBlock block, Slot slot, List<NeedAt> needs) {
     List<Need> wants = needs.stream().map(NeedAt::need).toList();
     double mostA =
         Math.min(
@@ -138,14 +139,12 @@ final class SlotWays {
                 .min()
                 .orElse(Double.POSITIVE_INFINITY));
     return FuseForms.best(
-            order.parts(),
+            order,
             slot.form(),
+            FuseSpot.at(order.vehicle(), block.place()),
             Load.together(wants),
-            order.rules().fuseLoading().value().fraction(),
             mostA)
-        .flatMap(
-            it ->
-                FuseForms.family(it.form()).map(family -> new Fuse(family, it.rating().amperes())));
+        .flatMap(part -> FuseBefore.inSlot(order, block, slot, part));
   }
 
   private boolean isFactorySlot(FuseBlock block, Slot slot, PinSide side) {

@@ -8,12 +8,11 @@ import org.loomwright.model.kit.KitOrder;
 import org.loomwright.model.vehicle.Circuit;
 import org.loomwright.model.vehicle.Place;
 import org.loomwright.model.vehicle.SplicePolicy;
-import org.loomwright.physics.protection.Fuse;
-import org.loomwright.physics.protection.FuseFamily;
 import org.loomwright.planner.landing.Touch;
 import org.loomwright.planner.need.Facts;
 import org.loomwright.planner.need.HostLimit;
 import org.loomwright.planner.need.NeedAt;
+import org.loomwright.planner.sizing.FuseBefore;
 import org.loomwright.planner.sizing.Load;
 
 /** Ways that join a factory circuit of the same feed. */
@@ -48,8 +47,6 @@ final class SpliceWays {
     double roomA =
         HostLimit.of(circuit, order.vehicle(), order.rules()) * fuseA
             - circuit.load().map(it -> it.amperes()).orElse(0.0);
-    Optional<Fuse> fuse =
-        circuit.fuse().map(it -> new Fuse(FuseFamily.REGULAR_BLADE, it.amperes()));
     LeadDraft lead =
         new LeadDraft(SlotWays.kind(need), new Touch.AtCircuit(circuit.id(), place), side.touch());
     return parts.way(
@@ -63,7 +60,7 @@ final class SpliceWays {
             new Demand(facts.alive(circuit), circuit.name() + " is not fed")),
         List.of(lead),
         Load.of(need.need()),
-        fuse,
+        FuseBefore.of(order, circuit, place),
         uses(circuit, need, roomA),
         Optional.of(circuit),
         forbidden(need, circuit, fuseA, roomA));

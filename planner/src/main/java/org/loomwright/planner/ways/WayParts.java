@@ -9,10 +9,10 @@ import org.loomwright.model.design.WayKind;
 import org.loomwright.model.kit.KitOrder;
 import org.loomwright.model.vehicle.Circuit;
 import org.loomwright.model.vehicle.Undo;
-import org.loomwright.physics.protection.Fuse;
 import org.loomwright.planner.builds.Region;
 import org.loomwright.planner.need.Facts;
 import org.loomwright.planner.need.NeedAt;
+import org.loomwright.planner.sizing.FuseBefore;
 import org.loomwright.planner.sizing.Load;
 
 /** Puts a way together from its leads: demands, undo, cost of work, and the reasons against it. */
@@ -45,7 +45,7 @@ final class WayParts {
       List<Demand> demands,
       List<LeadDraft> leads,
       Load load,
-      Optional<Fuse> fuse,
+      Optional<FuseBefore> fuse,
       List<Use> uses,
       Optional<Circuit> host,
       Optional<String> forbidden) {
@@ -90,7 +90,7 @@ final class WayParts {
         against);
   }
 
-  private Optional<String> impossible(List<LeadDraft> leads, Load load, Optional<Fuse> fuse) {
+  private Optional<String> impossible(List<LeadDraft> leads, Load load, Optional<FuseBefore> fuse) {
     for (LeadDraft lead : leads) {
       if (costs.route(lead).isEmpty()) {
         return Optional.of(
@@ -105,7 +105,8 @@ final class WayParts {
         : Optional.empty();
   }
 
-  private Optional<String> weakness(NeedAt need, List<LeadDraft> leads, Load load, Fuse fuse) {
+  private Optional<String> weakness(
+      NeedAt need, List<LeadDraft> leads, Load load, FuseBefore fuse) {
     double share = 1.0 / Math.max(1, leads.size());
     for (LeadDraft lead : leads) {
       if (costs.wire(lead, load, fuse, leastAreaMm2(need), share).isEmpty()) {
