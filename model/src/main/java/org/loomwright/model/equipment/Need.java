@@ -13,8 +13,10 @@ import org.loomwright.model.quantity.WireSize;
  *
  * @param kind supply, ground or signal
  * @param feed supply kind by DIN 72552 or signal name; required for supplies and signals
- * @param continuous current drawn or returned without end, at nominal supply
- * @param draws how the current depends on the voltage; absent means the same at any voltage
+ * @param continuous most current drawn or returned without end, anywhere in the supply range
+ * @param draws how the current depends on the voltage; absent means the same at any voltage. A
+ *     resistance draws {@code continuous} at the highest supply, a power at the lowest voltage it
+ *     works at
  * @param returnsBy pin ("PLUG PIN") of the ground the current returns through; absent means the
  *     ground of the plug that returns most, or else that of the equipment
  * @param peak highest current

@@ -101,9 +101,7 @@ public final class CaseSolver {
   }
 
   private static double dropV(Solved state, List<Link> path) {
-    return path.stream()
-        .mapToDouble(link -> Math.abs(state.flow(link.name()).voltageV()))
-        .sum();
+    return path.stream().mapToDouble(link -> Math.abs(state.flow(link.name()).voltageV())).sum();
   }
 
   private static PathPart part(CaseNetwork made, WorstCases worst, Link link) {

@@ -9,7 +9,7 @@ import java.util.function.BinaryOperator;
 import java.util.function.UnaryOperator;
 import org.loomwright.model.equipment.LoadForm;
 import org.loomwright.model.equipment.NeedKind;
-import org.loomwright.model.vehicle.Vehicle;
+import org.loomwright.model.quantity.Voltage;
 import org.loomwright.physics.network.ConstantCurrent;
 import org.loomwright.physics.network.ConstantPower;
 import org.loomwright.physics.network.ConstantResistance;
@@ -18,24 +18,29 @@ import org.loomwright.planner.need.NeedAt;
 
 /** The loads of a joint case: those of its needs, and the currents of all other components. */
 final class LoadMaker {
-  private final Vehicle vehicle;
+  private final double lowestV;
+  private final double highestV;
   private final JointCase joint;
   private final Map<NeedAt, String> pins;
   private final BinaryOperator<String> bus;
   private final UnaryOperator<String> stud;
 
   /**
+   * @param lowestV lowest supply, V
+   * @param highestV highest supply, V
    * @param pins node of each need's pin
    * @param bus node of a bus bar, by block and section
    * @param stud node of a stud
    */
   LoadMaker(
-      Vehicle vehicle,
+      double lowestV,
+      double highestV,
       JointCase joint,
       Map<NeedAt, String> pins,
       BinaryOperator<String> bus,
       UnaryOperator<String> stud) {
-    this.vehicle = vehicle;
+    this.lowestV = lowestV;
+    this.highestV = highestV;
     this.joint = joint;
     this.pins = pins;
     this.bus = bus;
@@ -56,8 +61,7 @@ final class LoadMaker {
           ground.ifPresent(it -> returnedA.merge(it, need.currentA(), Double::sum));
           String name = "load " + need.topic() + " (" + need.id() + ")";
           names.put(need, name);
-          elements.add(
-              load(name, pin, ground.map(pins::get).orElse(CaseNetwork.NEGATIVE), need));
+          elements.add(load(name, pin, ground.map(pins::get).orElse(CaseNetwork.NEGATIVE), need));
         });
     // A ground may return more than the supplies of this kit bring.
     pins.forEach(
@@ -76,12 +80,20 @@ final class LoadMaker {
     return names;
   }
 
+  // What a need calls its current is the most it draws anywhere in the supply range: a resistor at
+  // the highest voltage, a constant power at the lowest it works at.
   private Element load(String name, String from, String to, NeedAt need) {
-    double nominalV = vehicle.supply().volts();
+    double mostA = need.currentA();
     return switch (need.need().draws().orElse(LoadForm.CURRENT)) {
-      case CURRENT -> new ConstantCurrent(name, from, to, need.currentA());
-      case RESISTANCE -> new ConstantResistance(name, from, to, nominalV / need.currentA());
-      case POWER -> new ConstantPower(name, from, to, nominalV * need.currentA(), 0);
+      case CURRENT -> new ConstantCurrent(name, from, to, mostA);
+      case RESISTANCE -> new ConstantResistance(name, from, to, highestV / mostA);
+      case POWER ->
+          new ConstantPower(
+              name,
+              from,
+              to,
+              need.need().minimumVoltage().map(Voltage::volts).orElse(lowestV) * mostA,
+              0);
     };
   }
 
@@ -115,8 +127,7 @@ final class LoadMaker {
   private static void other(List<Element> elements, String from, String to, double currentA) {
     if (currentA > 1e-9) {
       elements.add(
-          new ConstantCurrent(
-              "other components, " + from + " to " + to, from, to, currentA));
+          new ConstantCurrent("other components, " + from + " to " + to, from, to, currentA));
     }
   }
 }

@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.loomwright.model.kit.KitOrder;
-import org.loomwright.model.quantity.WireSize;
 import org.loomwright.model.rules.ElectricDefaults;
 import org.loomwright.model.rules.Rules;
 import org.loomwright.model.vehicle.Circuit;
@@ -27,6 +26,7 @@ import org.loomwright.physics.network.Wire;
 import org.loomwright.physics.wire.Conductor;
 import org.loomwright.planner.landing.Touch;
 import org.loomwright.planner.need.NeedAt;
+import org.loomwright.planner.sizing.Conductors;
 import org.loomwright.planner.ways.Way;
 
 /**
@@ -76,11 +76,14 @@ final class NetworkMaker {
     for (NeedAt need : joint.ways().keySet()) {
       String pin = "pin " + need.id();
       pins.put(need, pin);
-      pinOfTouch.put(touchKey(need), pin);
+      touches(need).forEach(touch -> pinOfTouch.put(touch.key(), pin));
     }
     joint.leads().forEach(this::lead);
     joint.ways().forEach(this::already);
-    LoadMaker loads = new LoadMaker(vehicle, joint, pins, this::feedNode, this::studNode);
+    double lowestV = vehicle.supplyLowest().volts();
+    double highestV =
+        Math.max(lowestV, ElectricDefaults.supplyHighest(rules, vehicle).value().volts());
+    LoadMaker loads = new LoadMaker(lowestV, highestV, joint, pins, this::busNode, this::studNode);
     Map<NeedAt, String> loadNames = loads.add(elements);
     hostLoads();
     List<NetworkFindings.SensorGround> sensors = new ArrayList<>();
@@ -91,7 +94,6 @@ final class NetworkMaker {
                 studNode(stud.id()), CaseNetwork.NEGATIVE, SENSOR_OFFSET_V));
       }
     }
-    double lowestV = vehicle.supplyLowest().volts();
     return new CaseNetwork(
         joint.cases(),
         new Network(CaseNetwork.NEGATIVE, elements),
@@ -101,22 +103,17 @@ final class NetworkMaker {
         sources,
         sensors,
         lowestV,
-        Math.max(lowestV, ElectricDefaults.supplyHighest(rules, vehicle).value().volts()));
+        highestV);
   }
 
-  // The way a lead of the kit meets the pin of a need.
-  private static String touchKey(NeedAt need) {
-    return need.mount()
-        .connector()
-        .map(it -> new Touch.AtCavity(it, need.pin().cavity(), "").key())
-        .orElseGet(
-            () ->
-                new Touch.AtHousing(
-                        need.equipment().id() + "/" + need.plug().id(),
-                        "",
-                        need.pin().cavity(),
-                        "")
-                    .key());
+  // A pin is met in the vehicle's connector, or in a housing the kit brings where there is none.
+  private static List<Touch> touches(NeedAt need) {
+    List<Touch> touches = new ArrayList<>();
+    String number = need.pin().cavity();
+    need.mount().connector().ifPresent(it -> touches.add(new Touch.AtCavity(it, number, "")));
+    String mount = need.equipment().id() + "/" + need.plug().id();
+    touches.add(new Touch.AtHousing(mount, "", number, ""));
+    return touches;
   }
 
   private void lead(PlacedLead lead) {
@@ -210,11 +207,6 @@ final class NetworkMaker {
     return node;
   }
 
-  /** Node of the bus bar that a section's resource name stands for. */
-  private String feedNode(String block, String section) {
-    return busNode(block, section);
-  }
-
   /** Node of a stud; its way back to the battery is there too. */
   private String studNode(String id) {
     String node = "stud " + id;
@@ -253,7 +245,7 @@ final class NetworkMaker {
           "wire of " + circuit.name(),
           ground ? far : begin,
           ground ? begin : far,
-          conductor(circuit.wire()),
+          Conductors.of(circuit.wire()),
           circuit.length().get().mm() / 1000,
           FACTORY_WIRE_C);
     } else {
@@ -366,12 +358,6 @@ final class NetworkMaker {
   private void joint(String name, String from, String to, Joint.Kind kind, Ohms ohms) {
     elements.add(new Joint(name, from, to, kind, ohms.ohm(), ohms.source()));
     sources.put(name, ohms.source());
-  }
-
-  private static Conductor conductor(WireSize size) {
-    return size.awg().isPresent()
-        ? Conductor.awg(size.awg().getAsInt())
-        : Conductor.metric(size.areaMm2());
   }
 
   private Circuit circuit(String id) {

@@ -37,9 +37,7 @@ public final class Returns {
                     .filter(it -> isGround(it) && sameEquipment(it, need))
                     .filter(it -> it.plug().id().equals(need.plug().id()))
                     .max(most))
-        .or(
-            () ->
-                all.stream().filter(it -> isGround(it) && sameEquipment(it, need)).max(most));
+        .or(() -> all.stream().filter(it -> isGround(it) && sameEquipment(it, need)).max(most));
   }
 
   private static boolean named(NeedAt ground, NeedAt need, String pin) {

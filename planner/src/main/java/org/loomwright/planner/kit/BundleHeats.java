@@ -44,8 +44,7 @@ final class BundleHeats {
    * @param bundle the bundle as it was solved
    * @param index which wire of the bundle it is
    */
-  record Hottest(
-      double conductorC, Optional<String> run, BundleHeat.Bundle bundle, int index) {
+  record Hottest(double conductorC, Optional<String> run, BundleHeat.Bundle bundle, int index) {
     /** Its current there, A. */
     double currentA() {
       return bundle.wires().get(index).currentA();
@@ -89,9 +88,7 @@ final class BundleHeats {
           Strand strand = bundle.strands().get(i);
           Hottest here =
               new Hottest(
-                  result
-                      .map(it -> it.conductorC().get(index))
-                      .orElse(Double.POSITIVE_INFINITY),
+                  result.map(it -> it.conductorC().get(index)).orElse(Double.POSITIVE_INFINITY),
                   bundle.run().map(Run::id),
                   lying,
                   i);
@@ -130,9 +127,7 @@ final class BundleHeats {
       Bundle bundle, Map<Strand, Wire> wires, Map<Strand, Map<String, Double>> currents) {
     Map<String, Set<String>> cases = new LinkedHashMap<>();
     for (Strand strand : bundle.strands()) {
-      cases
-          .computeIfAbsent(strand.component(), c -> new LinkedHashSet<>())
-          .addAll(strand.cases());
+      cases.computeIfAbsent(strand.component(), c -> new LinkedHashSet<>()).addAll(strand.cases());
     }
     Map<String, Map<Strand, Double>> worst = new LinkedHashMap<>();
     Map<String, List<Map<Strand, Double>>> each = new LinkedHashMap<>();
@@ -182,8 +177,7 @@ final class BundleHeats {
     List<Double> diametersMm = new ArrayList<>();
     for (Strand strand : bundle.strands()) {
       Conductor conductor = Conductors.of(wire(wires, strand));
-      loaded.add(
-          new LoadedWire(conductor.label(), conductor, load.getOrDefault(strand, 0.0)));
+      loaded.add(new LoadedWire(conductor.label(), conductor, load.getOrDefault(strand, 0.0)));
       diametersMm.add(conductor.overallDiameterMm());
     }
     List<Covering> layers =

@@ -25,7 +25,6 @@ final class CheckMaker {
   private final Feeds feeds;
   private final WireSizer sizer;
   private final Checklist list;
-  private final DropChecks drops;
 
   CheckMaker(KitOrder order, List<CaseSet> sets, List<Sized> leads, Feeds feeds) {
     this.order = order;
@@ -34,20 +33,22 @@ final class CheckMaker {
     this.feeds = feeds;
     this.sizer = new WireSizer(order.parts(), order.rules());
     this.list = new Checklist(order.rules().marginalBand().value().fraction());
-    this.drops = new DropChecks(order, leads, feeds, sizer, list);
   }
 
-  List<Check> make(List<FuseFit> fuses) {
+  List<Check> make(
+      List<FuseFit> fuses, Evaluation evaluation, BundleHeats heats, boolean complete) {
     leads.forEach(this::protection);
     leads.forEach(this::leastArea);
     leads.forEach(this::terminals);
     for (CaseSet set : sets) {
       for (NeedAt need : set.needs()) {
-        drops.worstDrop(set, need);
         fuseLimit(set, need);
         apart(set, need);
       }
     }
+    new NetworkChecks(order, evaluation, list).check(complete);
+    HeatChecks heat = new HeatChecks(heats, list);
+    leads.forEach(sized -> heat.check(sized, evaluation));
     fuses.forEach(this::slotRating);
     new CapacityChecks(sets, list).check();
     return list.checks();

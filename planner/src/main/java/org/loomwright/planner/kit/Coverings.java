@@ -81,8 +81,7 @@ final class Coverings {
   // is not on file, in the largest bundle it is made for.
   private static double gapMm(Covering part, List<Double> diametersMm) {
     double innerMm = part.inner().orElse(part.bundleMost()).mm();
-    double tightMm =
-        Math.sqrt(diametersMm.stream().mapToDouble(it -> it * it).sum());
+    double tightMm = Math.sqrt(diametersMm.stream().mapToDouble(it -> it * it).sum());
     return Math.max(0, (innerMm - tightMm) / 2);
   }
 }

@@ -46,7 +46,10 @@ public final class DesignMaker {
     }
     Feeds feeds = new Feeds(order, strands);
     Ends ends = new Ends(order, facts, sets, strands);
-    List<Sized> sized = new LeadMaker(order, strands, feeds, ends).make();
+    JointCases joint = new JointCases(sets);
+    Evaluator evaluator = new Evaluator(order, strands, joint.all(), feeds.fitted());
+    LeadMaker.Leads made = new LeadMaker(order, strands, feeds, ends).make(evaluator);
+    List<Sized> sized = made.leads();
     Map<Strand, String> ids = new LinkedHashMap<>();
     sized.forEach(it -> ids.put(it.strand(), it.lead().id()));
     List<Lead> leads = sized.stream().map(Sized::lead).toList();
@@ -63,7 +66,8 @@ public final class DesignMaker {
             housings,
             fuses,
             numbers),
-        new CheckMaker(order, sets, sized, feeds).make(fuses));
+        new CheckMaker(order, sets, sized, feeds)
+            .make(fuses, made.evaluation(), evaluator.heats(), joint.complete()));
   }
 
   // A case whose part number does not hold a lead has nothing to park.

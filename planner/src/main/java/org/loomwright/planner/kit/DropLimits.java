@@ -29,7 +29,11 @@ final class DropLimits {
    * @param limit the rule it comes from
    */
   record Judged(
-      NeedAt need, JointCases.Tuple at, NeedFigures figures, double limitV, Sourced<Percent> limit) {
+      NeedAt need,
+      JointCases.Tuple at,
+      NeedFigures figures,
+      double limitV,
+      Sourced<Percent> limit) {
     /** Share of the budget used up. */
     double share() {
       return figures.dropV() / limitV;
@@ -66,7 +70,9 @@ final class DropLimits {
     return judged;
   }
 
-  /** Volts that a need lacks in a joint case; 0 or less when it gets enough; empty if none asked. */
+  /**
+   * Volts that a need lacks in a joint case; 0 or less when it gets enough; empty if none asked.
+   */
   static Optional<Double> lacksV(NeedAt need, NeedFigures figures) {
     if (need.need().minimumVoltage().isEmpty() || figures.lowestV().isEmpty()) {
       return Optional.empty();
@@ -79,8 +85,6 @@ final class DropLimits {
     if (need.need().kind() == NeedKind.GROUND) {
       return order.rules().groundDrop();
     }
-    return way.host().isPresent()
-        ? order.rules().splicedFeedDrop()
-        : order.rules().feedDrop();
+    return way.host().isPresent() ? order.rules().splicedFeedDrop() : order.rules().feedDrop();
   }
 }

@@ -78,8 +78,7 @@ final class Evaluator {
     throw new IllegalStateException("temperatures and currents do not settle");
   }
 
-  private List<Evaluation.Solved> solve(
-      Map<Strand, Wire> wires, Map<Strand, Double> conductorC) {
+  private List<Evaluation.Solved> solve(Map<Strand, Wire> wires, Map<Strand, Double> conductorC) {
     List<Evaluation.Solved> solved = new ArrayList<>();
     for (int i = 0; i < tuples.size(); i++) {
       JointCases.Tuple tuple = tuples.get(i);

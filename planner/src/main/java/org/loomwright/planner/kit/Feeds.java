@@ -9,10 +9,13 @@ import org.loomwright.model.design.FuseFit;
 import org.loomwright.model.equipment.Need;
 import org.loomwright.model.equipment.NeedKind;
 import org.loomwright.model.kit.KitOrder;
+import org.loomwright.model.rules.ElectricDefaults;
 import org.loomwright.model.vehicle.Circuit;
 import org.loomwright.model.vehicle.CircuitKind;
 import org.loomwright.model.vehicle.FuseBlock;
 import org.loomwright.model.vehicle.Slot;
+import org.loomwright.planner.electrics.FittedFuse;
+import org.loomwright.planner.electrics.Ohms;
 import org.loomwright.planner.landing.Touch;
 import org.loomwright.planner.need.NeedAt;
 import org.loomwright.planner.sizing.FuseBefore;
@@ -86,6 +89,19 @@ final class Feeds {
   /** Fuses of the kit, in order of block and slot. */
   List<SlotFuse> slots() {
     return List.copyOf(slots.values());
+  }
+
+  /** Fuses of the kit as the networks see them, by the key of their slot. */
+  Map<String, FittedFuse> fitted() {
+    Map<String, FittedFuse> fitted = new LinkedHashMap<>();
+    slots.forEach(
+        (key, slot) ->
+            fitted.put(
+                key,
+                new FittedFuse(
+                    slot.part().rating().amperes(),
+                    Ohms.of(ElectricDefaults.fuse(order.rules(), slot.part())))));
+    return fitted;
   }
 
   /** The fuse before a strand in a case: of its slot, of its trunk, of its host, or of its feed. */

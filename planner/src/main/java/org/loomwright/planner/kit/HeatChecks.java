@@ -45,8 +45,7 @@ final class HeatChecks {
         sized,
         "overload heat",
         "rise of the conductor in its bundle at what its fuse lets pass for good",
-        overload(
-            sized.need(), evaluation.heat().getOrDefault(sized.strand(), List.of()), heats));
+        overload(sized.need(), evaluation.heat().getOrDefault(sized.strand(), List.of()), heats));
   }
 
   private void add(Sized sized, String id, String name, BundleHeats.Hottest hottest) {
@@ -74,17 +73,24 @@ final class HeatChecks {
     for (LoadedWire wire : bundle.wires()) {
       if (wire.currentA() > 0) {
         trace.add(
-            given("current in a " + wire.name() + " of the bundle", wire.currentA(), "A", "network"));
+            given(
+                "current in a " + wire.name() + " of the bundle", wire.currentA(), "A", "network"));
       }
     }
     bundle
         .coverings()
         .forEach(
-            layer -> trace.add(given("wall of the " + layer.name(), layer.wallMm(), "mm", layer.source())));
+            layer ->
+                trace.add(
+                    given("wall of the " + layer.name(), layer.wallMm(), "mm", layer.source())));
     Optional<BundleHeat.Result> result = heats.result(hottest);
     result.ifPresent(it -> trace.addAll(Checklist.lines(it.trace())));
     trace.add(
-        given("current in this lead", hottest.currentA(), "A", "network, or what its fuse lets pass"));
+        given(
+            "current in this lead",
+            hottest.currentA(),
+            "A",
+            "network, or what its fuse lets pass"));
     trace.add(
         new TraceLine(
             "conductor of this lead",

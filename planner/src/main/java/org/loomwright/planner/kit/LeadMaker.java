@@ -1,11 +1,9 @@
 package org.loomwright.planner.kit;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.loomwright.model.colour.Colour;
 import org.loomwright.model.design.Lead;
 import org.loomwright.model.design.LeadEnd;
@@ -13,7 +11,6 @@ import org.loomwright.model.equipment.Need;
 import org.loomwright.model.kit.KitOrder;
 import org.loomwright.model.parts.Wire;
 import org.loomwright.model.rules.Rules;
-import org.loomwright.model.vehicle.Circuit;
 import org.loomwright.model.vehicle.CircuitKind;
 import org.loomwright.model.vehicle.Run;
 import org.loomwright.planner.need.NeedAt;
@@ -28,7 +25,6 @@ final class LeadMaker {
   private final Feeds feeds;
   private final Bundles bundles;
   private final Lengths lengths;
-  private final WireSizer sizer;
   private final Ends ends;
   private final Colours colours = new Colours();
 
@@ -38,46 +34,46 @@ final class LeadMaker {
     this.feeds = feeds;
     this.bundles = new Bundles(strands);
     this.lengths = new Lengths(order.rules());
-    this.sizer = new WireSizer(order.parts(), order.rules());
     this.ends = ends;
   }
 
-  List<Sized> make() {
-    Map<Strand, Wire> wires = new LinkedHashMap<>();
+  /**
+   * Leads with their wires.
+   *
+   * @param leads leads, numbered in the order of the strands
+   * @param evaluation the whole kit with those wires
+   */
+  record Leads(List<Sized> leads, Evaluation evaluation) {
+    Leads {
+      leads = List.copyOf(leads);
+    }
+  }
+
+  Leads make(Evaluator evaluator) {
     Map<Strand, WireNeed> needs = new LinkedHashMap<>();
-    List<Strand> failed = new ArrayList<>();
-    for (Strand strand : strands) {
-      WireNeed need = need(strand);
-      needs.put(strand, need);
-      Optional<Wire> wire =
-          sizer.smallest(need, candidate -> ends.fit(strand, candidate, need.load()));
-      if (wire.isEmpty()) {
-        failed.add(strand);
-        wire =
-            sizer.wires().stream()
-                .filter(candidate -> ends.fit(strand, candidate, need.load()))
-                .max(Comparator.comparingDouble(candidate -> candidate.size().areaMm2()));
-      }
-      wires.put(
-          strand,
-          wire.orElseThrow(
-              () -> new IllegalStateException("no wire fits the ends of " + strand.needs())));
-    }
+    strands.forEach(strand -> needs.put(strand, need(strand)));
+    Sizing.Result sized =
+        new Sizing(
+                needs,
+                new WireSizer(order.parts(), order.rules()),
+                evaluator,
+                new DropLimits(order),
+                ends::fit)
+            .size();
     List<Sized> made = new ArrayList<>();
-    for (Strand strand : strands) {
-      Wire wire = wires.get(strand);
-      WireNeed need = needs.get(strand);
-      if (wire != null && need != null) {
-        made.add(
-            new Sized(
-                strand,
-                lead("L" + (made.size() + 1), strand, wire, need, wires),
-                wire,
-                need,
-                !failed.contains(strand)));
-      }
-    }
-    return made;
+    needs.forEach(
+        (strand, need) -> {
+          Wire wire = sized.wires().get(strand);
+          if (wire != null) {
+            made.add(
+                new Sized(
+                    strand,
+                    lead(Evaluator.name(made.size()), strand, wire, need, sized.wires()),
+                    wire,
+                    need));
+          }
+        });
+    return new Leads(made, sized.evaluation());
   }
 
   private Lead lead(String id, Strand strand, Wire wire, WireNeed need, Map<Strand, Wire> wires) {
@@ -125,7 +121,6 @@ final class LeadMaker {
             .value()
             .areaMm2();
     Load load = Load.NONE;
-    double dropV = Double.POSITIVE_INFINITY;
     double restMm = 0;
     for (String caseId : strand.cases()) {
       List<Need> needs = strand.needs(caseId).stream().map(NeedAt::need).toList();
@@ -144,7 +139,6 @@ final class LeadMaker {
                   chain -> chain.stream().mapToDouble(it -> lengths.finishedMm(it.route())).sum())
               .max()
               .orElse(lengthMm);
-      dropV = Math.min(dropV, budget(strand, caseId, here) * lengthMm / chainMm);
       restMm = Math.max(restMm, chainMm - lengthMm + returnMm(strand, caseId));
     }
     return new WireNeed(
@@ -156,19 +150,9 @@ final class LeadMaker {
         strand.route().ambientC(),
         bundles.wires(strand),
         least,
-        Math.max(0, dropV),
+        // The drop is judged with the whole network, not lead by lead.
+        Double.POSITIVE_INFINITY,
         order.vehicle().supply().volts());
-  }
-
-  private double budget(Strand strand, String caseId, Load load) {
-    double supplyV = order.vehicle().supply().volts();
-    if (strand.kind() == CircuitKind.GROUND) {
-      return order.rules().groundDrop().value().fraction() * supplyV;
-    }
-    Optional<Circuit> host = feeds.host(strand, caseId);
-    var budget = host.isPresent() ? order.rules().splicedFeedDrop() : order.rules().feedDrop();
-    double whole = budget.value().fraction() * supplyV;
-    return whole - host.map(it -> HostDrop.volts(it, load.continuousA())).orElse(0.0);
   }
 
   // The other half of the fault loop: for a feed the longest ground of its plug, for a ground as

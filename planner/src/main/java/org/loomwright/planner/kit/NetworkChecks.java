@@ -135,8 +135,7 @@ final class NetworkChecks {
             part.currentA(),
             "A",
             "network solution"));
-    trace.add(
-        new TraceLine("drop over " + part.name(), "R * I", part.dropV(), "V", "Ohm's law"));
+    trace.add(new TraceLine("drop over " + part.name(), "R * I", part.dropV(), "V", "Ohm's law"));
   }
 
   private void voltage(NeedAt need) {
@@ -146,8 +145,7 @@ final class NetworkChecks {
       NeedFigures figures = solved.figures().needs().get(need);
       if (figures != null && figures.lowestV().isPresent()) {
         double volts = figures.lowestV().getAsDouble();
-        worst =
-            worst == null || volts < worst.volts() ? new Lowest(solved, figures, volts) : worst;
+        worst = worst == null || volts < worst.volts() ? new Lowest(solved, figures, volts) : worst;
       }
     }
     if (worst == null || need.need().minimumVoltage().isEmpty()) {

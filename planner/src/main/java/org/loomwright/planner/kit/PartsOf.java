@@ -1,5 +1,6 @@
 package org.loomwright.planner.kit;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -16,7 +17,6 @@ import org.loomwright.model.design.LeadEnd;
 import org.loomwright.model.design.SuppliedHousing;
 import org.loomwright.model.kit.KitOrder;
 import org.loomwright.model.parts.Cavity;
-import org.loomwright.model.parts.Covering;
 import org.loomwright.model.parts.Housing;
 import org.loomwright.model.parts.SundryUse;
 import org.loomwright.model.rules.Rules;
@@ -174,23 +174,17 @@ final class PartsOf {
   // Every run that carries an added lead is covered over its length with the cheapest covering that
   // takes the bundle and its heat.
   private void covering(List<Lead> leads, PartsCount count) {
-    Map<String, Double> squares = new HashMap<>();
+    Map<String, List<Double>> diametersMm = new HashMap<>();
     for (Lead lead : leads) {
       double diameterMm = order.parts().wire(lead.wire()).map(it -> it.diameter().mm()).orElse(0.0);
-      lead.runs().forEach(run -> squares.merge(run, diameterMm * diameterMm, Double::sum));
+      lead.runs()
+          .forEach(run -> diametersMm.computeIfAbsent(run, r -> new ArrayList<>()).add(diameterMm));
     }
+    Coverings coverings = new Coverings(order);
     for (Run run : order.vehicle().runs()) {
-      Double square = squares.get(run.id());
-      if (square != null) {
-        // Bundle diameter by 1.2 times the root of the sum of squares (common practice).
-        double bundleMm = 1.2 * Math.sqrt(square);
-        double ambientC = run.ambient().map(it -> it.celsius()).orElse(0.0);
-        order.parts().coverings().stream()
-            .filter(it -> it.bundleMost().mm() >= bundleMm && it.rating().celsius() >= ambientC)
-            .min(
-                Comparator.comparing((Covering it) -> it.price().amount())
-                    .thenComparing(Covering::id))
-            .ifPresent(it -> count.metres(it.id(), run.length().mm() / 1000));
+      List<Double> bundle = diametersMm.get(run.id());
+      if (bundle != null) {
+        coverings.of(run, bundle).ifPresent(it -> count.metres(it.id(), run.length().mm() / 1000));
       }
     }
   }

@@ -11,7 +11,5 @@ import org.loomwright.planner.sizing.WireNeed;
  * @param lead the lead as data
  * @param wire its wire
  * @param need what the wire was chosen for
- * @param passes whether the wire passes every check; the largest that fits the ends is taken when
- *     none does, and the checks then fail by name
  */
-record Sized(Strand strand, Lead lead, Wire wire, WireNeed need, boolean passes) {}
+record Sized(Strand strand, Lead lead, Wire wire, WireNeed need) {}

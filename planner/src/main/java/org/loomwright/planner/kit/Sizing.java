@@ -9,12 +9,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.BiPredicate;
 import org.loomwright.model.parts.Wire;
 import org.loomwright.planner.electrics.NeedFigures;
 import org.loomwright.planner.electrics.PathPart;
 import org.loomwright.planner.electrics.Returns;
 import org.loomwright.planner.need.NeedAt;
+import org.loomwright.planner.sizing.Load;
 import org.loomwright.planner.sizing.WireNeed;
 import org.loomwright.planner.sizing.WireSizer;
 
@@ -35,9 +35,15 @@ final class Sizing {
   private final WireSizer sizer;
   private final Evaluator evaluator;
   private final DropLimits drops;
-  private final BiPredicate<Strand, Wire> fits;
+  private final EndFit fits;
   private final Map<Strand, List<Wire>> ladder = new LinkedHashMap<>();
   private final Map<String, Strand> byName = new HashMap<>();
+
+  /** Whether parts on file take a wire, and its load, at both ends of a strand. */
+  interface EndFit {
+    /** Whether they do. */
+    boolean take(Strand strand, Wire wire, Load load);
+  }
 
   /**
    * @param wires wire of each strand
@@ -55,7 +61,7 @@ final class Sizing {
       WireSizer sizer,
       Evaluator evaluator,
       DropLimits drops,
-      BiPredicate<Strand, Wire> fits) {
+      EndFit fits) {
     this.strands = List.copyOf(needs.keySet());
     this.needs = needs;
     this.sizer = sizer;
@@ -112,17 +118,16 @@ final class Sizing {
     WireNeed need = need(strand);
     return sizer.wires().stream()
         .filter(wire -> wire.size().areaMm2() >= need.leastAreaMm2() - 1e-9)
-        .filter(wire -> fits.test(strand, wire))
+        .filter(wire -> fits.take(strand, wire, need(strand).load()))
         .filter(wire -> sizer.passes(wire, need))
         .toList();
   }
 
   private Wire largest(Strand strand) {
     return sizer.wires().stream()
-        .filter(wire -> fits.test(strand, wire))
+        .filter(wire -> fits.take(strand, wire, need(strand).load()))
         .max(Comparator.comparingDouble(wire -> wire.size().areaMm2()))
-        .orElseThrow(
-            () -> new IllegalStateException("no wire fits the ends of " + strand.needs()));
+        .orElseThrow(() -> new IllegalStateException("no wire fits the ends of " + strand.needs()));
   }
 
   private Optional<Wire> next(Strand strand, Map<Strand, Wire> wires, int by) {

@@ -61,6 +61,11 @@ final class Strand {
     return first.kind();
   }
 
+  /** Name that does not depend on the order of strands. */
+  String key() {
+    return first.key();
+  }
+
   Route route() {
     return route;
   }
