@@ -1,6 +1,7 @@
 package org.loomwright.planner.sizing;
 
 import org.loomwright.model.parts.Wire;
+import org.loomwright.model.quantity.WireSize;
 import org.loomwright.physics.protection.Insulation;
 import org.loomwright.physics.wire.Conductor;
 
@@ -14,10 +15,7 @@ public final class Conductors {
    * @throws org.loomwright.physics.wire.UnknownConductorException for a size no table has
    */
   public static Conductor of(Wire wire) {
-    Conductor table =
-        wire.size().awg().isPresent()
-            ? Conductor.awg(wire.size().awg().getAsInt())
-            : Conductor.metric(wire.size().areaMm2());
+    Conductor table = of(wire.size());
     return new Conductor(
         table.label(),
         table.areaMm2(),
@@ -25,6 +23,17 @@ public final class Conductors {
         table.conductorDiameterMm(),
         Math.max(wire.diameter().mm(), table.conductorDiameterMm() * 1.001),
         table.source());
+  }
+
+  /**
+   * The conductor of a size.
+   *
+   * @throws org.loomwright.physics.wire.UnknownConductorException for a size no table has
+   */
+  public static Conductor of(WireSize size) {
+    return size.awg().isPresent()
+        ? Conductor.awg(size.awg().getAsInt())
+        : Conductor.metric(size.areaMm2());
   }
 
   /**
