@@ -26,6 +26,13 @@ import org.loomwright.planner.plan.Demo;
 class ThickerWireTest {
   private static final String END_OF_LINE = "fault at the end of the line";
 
+  /**
+   * Overload ends and short circuit begins at the fault at the end of the line, which is larger
+   * with a thicker wire: a current may change from one to the other, so both count as one.
+   */
+  private static final Map<String, String> ONE_RANGE =
+      Map.of("overload", "any fault", "short circuit", "any fault");
+
   private final KitOrder order = Demo.order(Demo.COMFORT);
   private final WireSizer sizer = new WireSizer(order.parts(), order.rules());
 
@@ -45,7 +52,7 @@ class ThickerWireTest {
       before = passes;
       Map<String, Verdict> now = verdicts(wire, need);
       // Where a fault at the far end opens nothing there is no range of overload to judge.
-      if (last.get(END_OF_LINE) == Verdict.HOLDS || last.get(END_OF_LINE) == Verdict.MARGINAL) {
+      if (last.getOrDefault(END_OF_LINE, Verdict.FAILS) != Verdict.FAILS) {
         now.forEach(
             (name, verdict) ->
                 assertThat(verdict == Verdict.FAILS && last.get(name) != Verdict.FAILS)
@@ -59,8 +66,8 @@ class ThickerWireTest {
     Statistics.label("passes")
         .coverage(
             coverage -> {
-              coverage.check(true).percentage(it -> it > 10);
-              coverage.check(false).percentage(it -> it > 10);
+              coverage.check(true).percentage(it -> it > 5);
+              coverage.check(false).percentage(it -> it > 5);
             });
   }
 
@@ -68,7 +75,8 @@ class ThickerWireTest {
     Map<String, Verdict> verdicts = new HashMap<>();
     try {
       for (Check check : sizer.protection(wire, need).checks()) {
-        verdicts.put(check.name(), check.verdict());
+        verdicts.merge(
+            ONE_RANGE.getOrDefault(check.name(), check.name()), check.verdict(), Verdict::worse);
       }
     } catch (SumException outsideTheSums) {
       // The insulation bears no more than the air round it, whatever the size.
