@@ -253,7 +253,7 @@ final class NetworkMaker {
           "wire of " + circuit.name(),
           ground ? far : begin,
           ground ? begin : far,
-          Conductors.of(circuit.wire()),
+          Conductors.ofFactory(circuit.wire()),
           circuit.length().get().mm() / 1000,
           FACTORY_WIRE_C);
     } else {
