@@ -15,7 +15,16 @@ import org.loomwright.model.design.Verdict;
 class ChecksTest {
   /** Checks that only compare a number on file with another one. */
   private static final Set<String> COMPARED =
-      Set.of("section for the fuse", "least area", "fuse limit", "slot", "terminal", "apart");
+      Set.of(
+          "section for the fuse",
+          "least area",
+          "fuse limit",
+          "slot",
+          "terminal",
+          "fit",
+          "splice",
+          "stud",
+          "apart");
 
   @ParameterizedTest
   @ValueSource(strings = {Demo.COMFORT, Demo.TRAILER})
