@@ -192,7 +192,7 @@ class EndChecksTest {
 
   @Test
   void aTerminalInAPlaceTooHotForItsWire() {
-    List<CurrentLimit> table = List.of(point("20 °C", "30 A"), point("45 °C", "6 A"));
+    List<CurrentLimit> table = List.of(point("20 °C", "30 A"), point("60 °C", "6 A"));
     KitOrder hot = parts("terminals", Terminal::id, "OV-63-C", "currentLimits", table);
     List<Check> faults = failing(checks(hot, LEADS));
     assertThat(faults)
@@ -202,7 +202,7 @@ class EndChecksTest {
               assertThat(it.name()).isEqualTo("current through terminal OV-63-C");
               assertThat(it.trace())
                   .extracting(TraceLine::what)
-                  .contains("limit at 20 °C", "limit at 45 °C");
+                  .contains("limit at 20 °C", "limit at 60 °C");
             });
   }
 
