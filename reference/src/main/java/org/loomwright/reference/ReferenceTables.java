@@ -164,6 +164,16 @@ public final class ReferenceTables {
     return table("fusing_current");
   }
 
+  /** Most current of heavy-duty contacts by their size, from memory: contact, max_A. */
+  public static ReferenceTable contactCurrents() {
+    return table("contact_current_ratings_memory");
+  }
+
+  /** Wires that terminals take: terminal, size, awg_range, mm2_range, seen. */
+  public static ReferenceTable terminalWireRanges() {
+    return table("terminal_wire_ranges");
+  }
+
   /**
    * A table by the name of its file without ending.
    *
