@@ -18,6 +18,7 @@ import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.loomwright.physics.SumException;
 import org.loomwright.physics.TestConductors;
+import org.loomwright.physics.packing.EqualWires;
 import org.loomwright.physics.wire.Conductor;
 
 final class BundleHeatTest {
@@ -57,7 +58,7 @@ final class BundleHeatTest {
       double equal =
           WireHeat.temperature(new WireHeat.Lying(c, 40, wires, OptionalDouble.empty()), currentA)
               .conductorC();
-      double diameter = c.overallDiameterMm() * BundleShape.ratio(wires);
+      double diameter = c.overallDiameterMm() * EqualWires.ratio(wires);
       BundleHeat.Bundle same =
           new BundleHeat.Bundle(
               equal(c, wires, wires, currentA), 40, OptionalDouble.of(diameter), List.of());
@@ -206,7 +207,7 @@ final class BundleHeatTest {
   void thickerWireIsNeverHotter(@ForAll("bundles") BundleHeat.Bundle bundle) {
     int densest = 0;
     for (int i = 1; i < bundle.wires().size(); i++) {
-      if (bundle.wires().get(i).heatDensity() > bundle.wires().get(densest).heatDensity()) {
+      if (bundle.wires().get(i).heatDensity(20) > bundle.wires().get(densest).heatDensity(20)) {
         densest = i;
       }
     }
