@@ -35,8 +35,8 @@ import org.loomwright.physics.packing.EqualWires;
  * For equal wires, all loaded, it is the same sum as {@link WireHeat}. More current never cools and
  * one more wire never helps; the densest wire made thicker never heats. A thicker wire among hotter
  * ones adds to the way from the middle to the surface, as a thick covering would: one size of a
- * catalogue more may raise the middle by up to 8 % of its rise, and by 1 % among wires up to 10 mm²
- * with up to 6 A/mm².
+ * catalogue more may raise the middle by up to a tenth of its rise (up to 250 K), and by 1 % among
+ * wires up to 10 mm² with up to 6 A/mm².
  */
 public final class BundleHeat {
   /** Most wires a bundle may hold here. */
