@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import net.jqwik.api.Arbitraries;
@@ -190,9 +191,14 @@ final class BundleHeatTest {
       @ForAll("bundles") BundleHeat.Bundle bundle, @ForAll("more") double more, @ForAll int pick) {
     int index = Math.floorMod(pick, bundle.wires().size());
     BundleHeat.Result before = BundleHeat.temperatures(bundle);
-    BundleHeat.Result after =
-        BundleHeat.temperatures(
-            bundle.withCurrentA(index, bundle.wires().get(index).currentA() + more));
+    double currentA = bundle.wires().get(index).currentA() + more;
+    Optional<BundleHeat.Result> found =
+        BundleHeat.tryTemperatures(bundle.withCurrentA(index, currentA));
+    if (found.isEmpty()) {
+      // The added current melts the thinnest wires.
+      return;
+    }
+    BundleHeat.Result after = found.get();
     assertThat(after.hottestC()).isGreaterThanOrEqualTo(before.hottestC() - SLACK_K);
     assertThat(after.conductorC().get(index))
         .isGreaterThanOrEqualTo(before.conductorC().get(index) - SLACK_K);
