@@ -1,6 +1,7 @@
 package org.loomwright.physics.heat;
 
 import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * One metre of wire as a single body: C dT/dt = I² (r0 + r1 T) - q(T).
@@ -19,6 +20,8 @@ import java.util.OptionalDouble;
 record LumpedBody(double massJPerMK, double ohmPerM0, double ohmPerMK, LossCurve loss) {
   /** A stretch is left as reached when nothing more than this would change, K. */
   private static final double STILL = 1e-13;
+
+  private static final int HALVINGS = 60;
 
   /** Heating rate at a temperature, K/s. */
   double rate(double currentA, double t) {
@@ -47,6 +50,46 @@ record LumpedBody(double massJPerMK, double ohmPerM0, double ohmPerMK, LossCurve
       t = next;
     }
     return OptionalDouble.of(time);
+  }
+
+  /**
+   * First time at which a warming body has been on its way for as long as the temperature it has
+   * reached is allowed for; empty if it comes to rest before. The allowed time falls with the
+   * temperature.
+   *
+   * @param toC where the walk ends at the latest, at or above {@code fromC}
+   */
+  OptionalDouble meetsS(double fromC, double toC, double currentA, DoubleUnaryOperator allowedS) {
+    double t = fromC;
+    double time = 0;
+    while (time < allowedS.applyAsDouble(t) && t < toC) {
+      double next = Math.min(loss.next(t, true), toC);
+      double part = crossingS(t, next, currentA);
+      if (!(time + part < allowedS.applyAsDouble(next))) {
+        return meetsWithinS(t, next, time, currentA, allowedS);
+      }
+      time += part;
+      t = next;
+    }
+    return time < allowedS.applyAsDouble(t) ? OptionalDouble.empty() : OptionalDouble.of(time);
+  }
+
+  // Within one stretch of the curve. Where its end is not reached, the body creeps up to a
+  // temperature inside, and meets the falling limit on the way or never.
+  private OptionalDouble meetsWithinS(
+      double fromC, double toC, double time, double currentA, DoubleUnaryOperator allowedS) {
+    double low = fromC;
+    double high = toC;
+    for (int i = 0; i < HALVINGS && low < high; i++) {
+      double middle = (low + high) / 2;
+      if (time + crossingS(fromC, middle, currentA) < allowedS.applyAsDouble(middle)) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    double meets = time + crossingS(fromC, low, currentA);
+    return Double.isInfinite(meets) ? OptionalDouble.empty() : OptionalDouble.of(meets);
   }
 
   /**

@@ -28,15 +28,18 @@ record Surroundings(double bareDiameterMm, double ambientC, List<Covering> cover
   record Flow(double outsideC, double bareC, SurfaceHeat heat) {}
 
   double outsideDiameterMm() {
-    return bareDiameterMm + coverings.stream().mapToDouble(Covering::addedDiameterMm).sum();
+    double diameterMm = bareDiameterMm;
+    for (Covering layer : coverings) {
+      diameterMm += layer.addedDiameterMm();
+    }
+    return diameterMm;
   }
 
   /** The state with a temperature outside, °C, not below the ambient. */
   Flow atOutside(double outsideC) {
-    SurfaceHeat heat =
-        SurfaceHeat.of(outsideDiameterMm(), outsideC, ambientC, HeatBalance.EMISSIVITY);
-    double q = heat.totalWPerM();
     double diameterMm = outsideDiameterMm();
+    SurfaceHeat heat = SurfaceHeat.of(diameterMm, outsideC, ambientC, HeatBalance.EMISSIVITY);
+    double q = heat.totalWPerM();
     double t = outsideC;
     for (int i = coverings.size() - 1; i >= 0; i--) {
       Covering layer = coverings.get(i);

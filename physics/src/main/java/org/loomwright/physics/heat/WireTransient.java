@@ -3,6 +3,7 @@ package org.loomwright.physics.heat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
 import org.loomwright.physics.Require;
 import org.loomwright.physics.SumException;
 import org.loomwright.physics.Trace;
@@ -94,6 +95,23 @@ public final class WireTransient {
     Require.within("temperature to reach", limitC, LOWEST_C, Copper.MELTING_C, "°C");
     Require.within("current", currentA, 0, 100_000, "A");
     return body.timeBetweenS(startC, limitC, currentA);
+  }
+
+  /**
+   * First time at which a warming conductor has been on its way for as long as the temperature it
+   * has reached is allowed for, s; empty if it never gets that far.
+   *
+   * @param startC temperature at the start, -60 to 1083 °C
+   * @param highestC where the walk ends at the latest, from the start to 1083 °C
+   * @param currentA 0 to 100 000 A
+   * @param allowedS time allowed for a temperature, s, falling as it rises
+   */
+  public OptionalDouble timeToMeetS(
+      double startC, double highestC, double currentA, DoubleUnaryOperator allowedS) {
+    Require.within("temperature at the start", startC, LOWEST_C, Copper.MELTING_C, "°C");
+    Require.within("highest temperature", highestC, startC, Copper.MELTING_C, "°C");
+    Require.within("current", currentA, 0, 100_000, "A");
+    return body.meetsS(startC, highestC, currentA, allowedS);
   }
 
   /**

@@ -128,18 +128,16 @@ public final class DamageLine {
     if (toHigh <= SHORT_S) {
       return Math.max(SHORTEST_S, toHigh);
     }
-    if (reachS(low, currentA) >= LONG_S) {
-      return reachS(low, currentA);
+    double toLow = reachS(low, currentA);
+    if (toLow >= LONG_S) {
+      return toLow;
     }
-    for (int i = 0; i < HALVINGS; i++) {
-      double middle = (low + high) / 2;
-      if (reachS(middle, currentA) < allowedForS(middle)) {
-        low = middle;
-      } else {
-        high = middle;
-      }
-    }
-    return allowedForS((low + high) / 2);
+    // Never cooler than the rating, where the time allowed begins to fall.
+    double start = Math.max(wire.startC(), low);
+    return heat.timeToMeetS(
+                start, Math.min(high, Copper.MELTING_C), currentA, t -> allowedForS(t) - toLow)
+            .orElseThrow(() -> new IllegalStateException("the wire never passes its allowed line"))
+        + toLow;
   }
 
   /**

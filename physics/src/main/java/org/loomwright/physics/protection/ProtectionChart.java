@@ -36,8 +36,9 @@ public record ProtectionChart(
   }
 
   /** The chart of a request. */
-  static ProtectionChart of(
-      ProtectionRequest request, DamageLine line, FaultCurrents.Result faults) {
+  public static ProtectionChart of(ProtectionRequest request) {
+    DamageLine line = DamageLine.of(request.wire());
+    FaultCurrents.Result faults = FaultCurrents.of(request.faults());
     Fuse fuse = request.fuse();
     List<FuseGate> gates = fuse.gates();
     double toA =

@@ -36,12 +36,10 @@ public final class ProtectionCheck {
 
   /**
    * @param checks see the class comment
-   * @param chart data of the protection chart
    * @param loading the loading limits considered
    * @param trace how the figures were reached
    */
-  public record Result(
-      List<Check> checks, ProtectionChart chart, LoadingByPlace.Result loading, Trace trace) {
+  public record Result(List<Check> checks, LoadingByPlace.Result loading, Trace trace) {
     /** Copies the list. */
     public Result {
       checks = List.copyOf(checks);
@@ -82,7 +80,7 @@ public final class ProtectionCheck {
             "short circuit", Math.max(surelyOpensA(), faults.endOfLineA()), faults.nearSourceA()));
     checks.add(breaking());
     request.stalled().ifPresent(s -> stalled(s, checks));
-    return new Result(checks, ProtectionChart.of(request, line, faults), loading, trace.build());
+    return new Result(checks, loading, trace.build());
   }
 
   /** Smallest current at which the fuse is sure to open at some time, A. */

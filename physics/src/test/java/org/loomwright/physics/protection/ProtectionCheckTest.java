@@ -291,7 +291,7 @@ final class ProtectionCheckTest {
 
   @Test
   void chartHoldsBandLineAndLoads() {
-    ProtectionChart chart = check(sound()).chart();
+    ProtectionChart chart = ProtectionChart.of(sound());
     assertThat(chart.fuse()).isEqualTo("15 A blade type C");
     assertThat(chart.wire()).isEqualTo("2.5 mm²");
     assertThat(chart.loads())
@@ -310,7 +310,7 @@ final class ProtectionCheckTest {
         .isCloseTo(chart.nearSourceA(), within(1e-6));
     // The 40 A blade has no earliest opening at 600 %: the line ends before.
     ProtectionChart forty =
-        check(sound(Conductor.metric(10), new Fuse(FuseFamily.REGULAR_BLADE, 40), 4)).chart();
+        ProtectionChart.of(sound(Conductor.metric(10), new Fuse(FuseFamily.REGULAR_BLADE, 40), 4));
     assertThat(forty.earliest().get(forty.earliest().size() - 1).currentA()).isEqualTo(140);
   }
 

@@ -14,7 +14,6 @@ import org.loomwright.physics.Verdict;
 import org.loomwright.physics.protection.DamageLine;
 import org.loomwright.physics.protection.LoadPoint;
 import org.loomwright.physics.protection.LoadingLimit;
-import org.loomwright.physics.protection.ProtectionChart;
 import org.loomwright.physics.protection.ProtectionCheck;
 import org.loomwright.physics.protection.ProtectionRequest;
 import org.loomwright.physics.wire.Conductor;
@@ -47,13 +46,11 @@ public final class Protection {
   /**
    * @param checks each by name once; with several fuses the one with the least margin
    * @param trace how the figures were reached
-   * @param charts data of the protection chart of each fuse
    */
-  public record Result(List<Check> checks, Trace trace, List<ProtectionChart> charts) {
-    /** Copies the lists. */
+  public record Result(List<Check> checks, Trace trace) {
+    /** Copies the list. */
     public Result {
       checks = List.copyOf(checks);
-      charts = List.copyOf(charts);
     }
   }
 
@@ -65,13 +62,11 @@ public final class Protection {
   public Result of(Wire wire, WireNeed need) {
     Trace.Builder trace = Trace.builder();
     Map<String, Check> worst = new LinkedHashMap<>();
-    List<ProtectionChart> charts = new ArrayList<>();
     for (FuseBefore before : need.fuses()) {
       ProtectionCheck.Result result = ProtectionCheck.of(request(wire, need, before));
       trace.given("fuse: " + before.fuse().label(), before.fuse().ratingA(), "A");
       before.notes().forEach(note -> trace.line(note, "not claimed", 0, "", "vehicle document"));
       trace.addAll(result.trace());
-      charts.add(result.chart());
       for (Check check : checks(result, need, before)) {
         worst.merge(check.name(), check, (a, b) -> b.margin() < a.margin() ? b : a);
       }
@@ -79,7 +74,7 @@ public final class Protection {
     Carrying carrying = new Carrying(wire, need, rules);
     List<Check> checks = new ArrayList<>(worst.values());
     checks.addAll(carrying.checks());
-    return new Result(checks, trace.addAll(carrying.trace()).build(), charts);
+    return new Result(checks, trace.addAll(carrying.trace()).build());
   }
 
   /**
