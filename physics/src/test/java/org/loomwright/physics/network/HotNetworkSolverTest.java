@@ -60,7 +60,7 @@ final class HotNetworkSolverTest {
   @Property(tries = 40)
   void temperaturesFitTheCurrents(@ForAll long seed) {
     Network n = RandomNetworks.of(seed, RandomNetworks.Loads.MIXED);
-    if (HotNetworkSolver.solve(n, AIR) instanceof HotOutcome.Settled hot) {
+    if (NetworkAssert.hot(n, AIR) instanceof HotOutcome.Settled hot) {
       NetworkAssert.checked(hot.solved());
       for (Wire w : hot.solved().network().all(Wire.class)) {
         double current = Math.abs(hot.solved().flow(w.name()).currentA());
@@ -73,7 +73,7 @@ final class HotNetworkSolverTest {
   @Test
   void aShortCircuitMeltsTheWire() {
     HotOutcome outcome =
-        HotNetworkSolver.solve(line(new ConstantResistance("short", "pin", "0", 0.001), 1), AIR);
+        NetworkAssert.hot(line(new ConstantResistance("short", "pin", "0", 0.001), 1), AIR);
     assertThat(outcome).isInstanceOf(HotOutcome.TooHot.class);
     assertThat(outcome.message()).contains("wire feed", "would melt");
   }
@@ -82,7 +82,7 @@ final class HotNetworkSolverTest {
   @Test
   void aWireThatOnlyWouldMeltColdSettles() {
     Network n = line(new ConstantResistance("short", "pin", "0", 0.001), 6);
-    HotOutcome outcome = HotNetworkSolver.solve(n, AIR);
+    HotOutcome outcome = NetworkAssert.hot(n, AIR);
     assertThat(outcome).isInstanceOf(HotOutcome.Settled.class);
     double cold = NetworkAssert.solved(n).flow("feed").currentA();
     assertThat(cold)
@@ -93,8 +93,8 @@ final class HotNetworkSolverTest {
   @Test
   void aStateThatIsLostWithHeat() {
     Network n = line(new ConstantPower("device", "pin", "0", 190, 0), 10);
-    assertThat(NetworkSolver.solve(n)).isInstanceOf(Solved.class);
-    HotOutcome outcome = HotNetworkSolver.solve(n, AIR);
+    assertThat(NetworkAssert.outcome(n)).isInstanceOf(Solved.class);
+    HotOutcome outcome = NetworkAssert.hot(n, AIR);
     assertThat(outcome).isInstanceOf(HotOutcome.Unsolved.class);
     assertThat(outcome.message()).contains("collapses");
   }
@@ -103,7 +103,7 @@ final class HotNetworkSolverTest {
   void whatNeverSettlesIsSaid() {
     ConductorHeat jumpy = (w, amps) -> OptionalDouble.of(w.temperatureC() > 50 ? 0 : 100);
     HotOutcome outcome =
-        HotNetworkSolver.solve(line(new ConstantCurrent("lamp", "pin", "0", 1), 1), jumpy);
+        NetworkAssert.hot(line(new ConstantCurrent("lamp", "pin", "0", 1), 1), jumpy);
     assertThat(outcome)
         .isInstanceOfSatisfying(
             HotOutcome.NotSettled.class,
@@ -113,7 +113,7 @@ final class HotNetworkSolverTest {
   }
 
   private static HotOutcome.Settled settled(Network n) {
-    HotOutcome outcome = HotNetworkSolver.solve(n, AIR);
+    HotOutcome outcome = NetworkAssert.hot(n, AIR);
     assertThat(outcome).as(outcome.message()).isInstanceOf(HotOutcome.Settled.class);
     HotOutcome.Settled settled = (HotOutcome.Settled) outcome;
     NetworkAssert.checked(settled.solved());

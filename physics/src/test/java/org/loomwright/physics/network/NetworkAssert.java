@@ -13,11 +13,26 @@ final class NetworkAssert {
 
   private NetworkAssert() {}
 
-  /** Solves, and lets the independent checker look at the result. */
-  static Solved solved(Network network) {
+  /** Solves, and lets the independent checker look at the result if there is one. */
+  static NetworkOutcome outcome(Network network) {
     NetworkOutcome outcome = NetworkSolver.solve(network);
+    return outcome instanceof Solved s ? checked(s) : outcome;
+  }
+
+  /** Solves with temperatures, and lets the checker look at the result if there is one. */
+  static HotOutcome hot(Network network, ConductorHeat heat) {
+    HotOutcome outcome = HotNetworkSolver.solve(network, heat);
+    if (outcome instanceof HotOutcome.Settled settled) {
+      checked(settled.solved());
+    }
+    return outcome;
+  }
+
+  /** The checked result of a network that must have one. */
+  static Solved solved(Network network) {
+    NetworkOutcome outcome = outcome(network);
     assertThat(outcome).as(outcome.message()).isInstanceOf(Solved.class);
-    return checked((Solved) outcome);
+    return (Solved) outcome;
   }
 
   static Solved checked(Solved solved) {

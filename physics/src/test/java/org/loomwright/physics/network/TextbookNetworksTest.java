@@ -91,7 +91,7 @@ final class TextbookNetworksTest {
 
   @Test
   void morePowerThanTheLineBringsCollapses() {
-    NetworkOutcome outcome = NetworkSolver.solve(power(450, 0));
+    NetworkOutcome outcome = NetworkAssert.outcome(power(450, 0));
     assertThat(outcome)
         .isInstanceOfSatisfying(
             NoOperatingPoint.class,
@@ -105,9 +105,9 @@ final class TextbookNetworksTest {
 
   @Test
   void aVoltageBelowTheCutOffIsNoOperatingPoint() {
-    assertThat(NetworkSolver.solve(power(300, 9))).isInstanceOf(NoOperatingPoint.class);
-    assertThat(NetworkSolver.solve(power(300, 8))).isInstanceOf(Solved.class);
-    NetworkOutcome deep = NetworkSolver.solve(currents(200));
+    assertThat(NetworkAssert.outcome(power(300, 9))).isInstanceOf(NoOperatingPoint.class);
+    assertThat(NetworkAssert.outcome(power(300, 8))).isInstanceOf(Solved.class);
+    NetworkOutcome deep = NetworkAssert.outcome(currents(200));
     assertThat(deep.message()).contains("load device", "-8.00 V", "cut-off of 0.00 V");
   }
 
@@ -166,12 +166,12 @@ final class TextbookNetworksTest {
                 r("line", "post", "in", 0.06),
                 new ConstantCurrent("device", "in", "out", 1),
                 r("return", "out", "stud", 0.01)));
-    assertThat(NetworkSolver.solve(n))
+    assertThat(NetworkAssert.outcome(n))
         .isEqualTo(
             new NotConnected(
                 List.of(
                     new NotConnected.Part(List.of("out", "stud"), List.of("device", "return")))));
-    assertThat(NetworkSolver.solve(n).message()).contains("node out, stud (with device, return)");
+    assertThat(NetworkAssert.outcome(n).message()).contains("node out, stud (with device, return)");
   }
 
   @Test
