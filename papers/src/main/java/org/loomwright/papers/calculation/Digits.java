@@ -25,7 +25,7 @@ final class Digits {
 
   private Digits() {}
 
-  /** The value as printed: "0.00471", "26.975", "5.6704 × 10^-8"; "no limit" when there is none. */
+  /** The value as printed: "0.00471", "26.975", "5.6704 × 10⁻⁸"; "no limit" when there is none. */
   static String text(double value, int digits) {
     if (!Double.isFinite(value)) {
       return Double.isNaN(value) ? "not known" : value > 0 ? "no limit" : "no lower limit";
@@ -38,8 +38,7 @@ final class Digits {
     if (size < SMALLEST_PLAIN || size >= Math.pow(10, LONGEST_WHOLE)) {
       int exponent = rounded.precision() - rounded.scale() - 1;
       return sign(rounded.movePointLeft(exponent).toPlainString())
-          + "\u00A0×\u00A010^"
-          + sign(Integer.toString(exponent));
+          + Wording.tenTo(Integer.toString(exponent));
     }
     return sign(rounded.toPlainString());
   }

@@ -16,7 +16,7 @@ final class FormulaReader {
   private static final Pattern TOKEN =
       Pattern.compile(
           "\\s*(?:(?<number>\\d+(?:\\.\\d+)?(?:e-?\\d+)?)"
-              + "|(?<name>[\\p{L}_][\\p{L}\\p{N}_.'/-]*?(?:-[\\p{L}\\p{N}_.'-]+)*"
+              + "|(?<name>[\\p{L}_][\\p{L}\\p{Nd}_.:#&'-]*"
               + "(?=[\\s()+*/^²³⁴,]|$))"
               + "|(?<sign>[+*×·/^()²³⁴\u2212√-]))");
   private static final List<String> FUNCTIONS = List.of("sqrt", "√", "ln");

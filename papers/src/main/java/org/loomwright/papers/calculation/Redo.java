@@ -17,7 +17,7 @@ import org.loomwright.model.design.TraceLine;
  */
 final class Redo {
   /** Share of the figure within which the sum has come out; constants are written rounded. */
-  private static final double NEAR = 1e-6;
+  private static final double NEAR = 3e-6;
 
   /** The same for a search among many combinations, which could hit by chance. */
   private static final double SAME = 1e-11;

@@ -70,23 +70,42 @@ public final class CalculationDocument {
             "This report supports a trained person's judgement; it does not replace it.")
         .line("h2", "", "Contents")
         .open("table", "contents");
-    for (Section section : sections) {
-      entry(section.id(), section.title(), html);
-      if (section instanceof OtherSumsSection others) {
-        others.entries().forEach((id, title) -> entry(id, "\u2003" + title, html));
+    List<Entry> entries = entries(sections);
+    int rows = (entries.size() + 1) / 2;
+    for (int row = 0; row < rows; row++) {
+      html.open("tr", "");
+      entries.get(row).write(html);
+      html.line("td", "gap", "");
+      if (row + rows < entries.size()) {
+        entries.get(row + rows).write(html);
+      } else {
+        html.line("td", "gap", "").line("td", "gap", "");
       }
+      html.close("tr");
     }
     html.close("table").close("section");
   }
 
-  private static void entry(String id, String title, Html html) {
-    html.open("tr", "")
-        .open("td", "")
-        .link(id, "", title)
-        .close("td")
-        .open("td", "at")
-        .link(id, "at", "")
-        .close("td")
-        .close("tr");
+  private static List<Entry> entries(List<Section> sections) {
+    List<Entry> entries = new ArrayList<>();
+    for (Section section : sections) {
+      entries.add(new Entry(section.id(), section.title()));
+      if (section instanceof OtherSumsSection others) {
+        others.entries().forEach((id, title) -> entries.add(new Entry(id, "\u2003" + title)));
+      }
+    }
+    return entries;
+  }
+
+  /** A line of the contents. */
+  private record Entry(String id, String title) {
+    void write(Html html) {
+      html.open("td", "")
+          .link(id, "", title)
+          .close("td")
+          .open("td", "at")
+          .link(id, "at", "")
+          .close("td");
+    }
   }
 }

@@ -12,6 +12,7 @@ import org.loomwright.papers.words.Figures;
 /** Inputs, lines and results of one subject as tables. */
 final class SumsTables {
   private static final String PLACE = "\u2007";
+  private static final int MOST_NAMES = 2;
 
   private SumsTables() {}
 
@@ -41,12 +42,12 @@ final class SumsTables {
           "sum",
           List.of(
               Column.key("Line", 5),
-              Column.text("Quantity", 25),
+              Column.text("Quantity", 24),
               Column.text("Formula, and with the numbers of the lines named", 36),
               Column.text("Lines", 8),
               Column.number("Value", 11),
               Column.text("Unit", 9),
-              Column.text("Source", 6)),
+              Column.text("Source", 7)),
           block.lines().stream().map(SumsTables::line).toList());
     } else if (block.above().isEmpty()) {
       html.line(
@@ -61,23 +62,28 @@ final class SumsTables {
     html.table(
         "results",
         List.of(
-            Column.key("Check", 6),
-            Column.text("What has to be kept", 40),
+            Column.key("Check", 8),
+            Column.text("What has to be kept", 37),
             Column.number("Figure", 15),
             Column.number("Limit", 15),
             Column.number("Margin", 8),
             Column.text("Verdict", 10),
-            Column.text("Source", 6)),
+            Column.text("Source", 7)),
         block.results().stream().map(it -> result(pack, it)).toList());
   }
 
-  /** The checks by name and number; the same name once. */
+  /** The checks by name; many on the same lines by their count. */
   private static String heading(Calculation.Block block) {
-    return Figures.capital(
-        block.results().stream()
-            .map(it -> it.check().name())
-            .distinct()
-            .collect(Collectors.joining(", ")));
+    List<String> names =
+        block.results().stream().map(it -> Figures.capital(it.check().name())).distinct().toList();
+    return names.size() <= MOST_NAMES
+        ? String.join("; ", names)
+        : (block.lines().isEmpty() && block.above().isEmpty() ? "Ratings" : "Checks on these lines")
+            + ": "
+            + block.results().stream()
+                .map(it -> Integer.toString(it.number()))
+                .distinct()
+                .collect(Collectors.joining(", "));
   }
 
   private static List<String> input(Calculation.Line it) {

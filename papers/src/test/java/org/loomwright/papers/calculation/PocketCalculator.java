@@ -1,10 +1,14 @@
 package org.loomwright.papers.calculation;
 
+import java.util.regex.Pattern;
+
 /**
  * Reckons what is printed, as a reader with a pocket calculator does. Written apart from the
  * product, which never reads what it has printed.
  */
 final class PocketCalculator {
+  private static final String RAISED = "⁻⁰¹²³⁴⁵⁶⁷⁸⁹";
+
   private final String text;
   private int at;
 
@@ -16,17 +20,26 @@ final class PocketCalculator {
   static double reckon(String printed) {
     PocketCalculator it =
         new PocketCalculator(
-            printed
-                .replace('\u2212', '-')
-                .replace("²", "^2")
-                .replace("³", "^3")
-                .replace("⁴", "^4")
-                .replaceAll("[\\s\u00A0\u202F]", ""));
+            raised(printed).replace('\u2212', '-').replaceAll("[\\s\u00A0\u202F]", ""));
     double value = it.sum();
     if (it.at != it.text.length()) {
       throw new IllegalArgumentException("can't be reckoned: " + printed);
     }
     return value;
+  }
+
+  /** Raised digits as a sign and a number: "10⁻⁸" is "10^-8". */
+  private static String raised(String printed) {
+    return Pattern.compile("[⁻⁰¹²³⁴⁵⁶⁷⁸⁹]+")
+        .matcher(printed)
+        .replaceAll(
+            it -> {
+              StringBuilder plain = new StringBuilder("^");
+              it.group()
+                  .chars()
+                  .forEach(c -> plain.append("-0123456789".charAt(RAISED.indexOf(c))));
+              return plain.toString();
+            });
   }
 
   private double sum() {
