@@ -41,8 +41,13 @@ final class OtherSumsSection implements Section {
   public void write(Pack pack, Html html) {
     html.line("p", "", "The numbers of lines start anew below each heading in a frame.");
     for (int i = 0; i < subjects.size(); i++) {
-      html.open("div", "subject", place(i)).words(subjects.get(i).title()).close("div");
-      SumsTables.write(pack, subjects.get(i), html);
+      Calculation.Subject subject = subjects.get(i);
+      String place = place(i);
+      SumsTables.write(
+          pack,
+          subject,
+          it -> it.open("div", "subject", place).words(subject.title()).close("div"),
+          html);
     }
   }
 }

@@ -2,23 +2,42 @@ package org.loomwright.papers.section;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.loomwright.papers.calculation.Calculation;
 import org.loomwright.papers.calculation.Rule;
 import org.loomwright.papers.page.Column;
 import org.loomwright.papers.page.Html;
 import org.loomwright.papers.words.Figures;
+import org.loomwright.papers.words.Names;
 
 /** Inputs, lines and results of one subject as tables. */
 final class SumsTables {
   private static final String PLACE = "\u2007";
   private static final int MOST_NAMES = 2;
 
+  /** A block of so few rows stays on one page. */
+  private static final int KEPT_ROWS = 14;
+
   private SumsTables() {}
 
+  /** Everything of a subject below the heading of its section. */
   static void write(Pack pack, Calculation.Subject subject, Html html) {
+    write(pack, subject, none -> {}, html);
+  }
+
+  /**
+   * Everything of a subject.
+   *
+   * @param heading writes a heading that must stay with what comes first
+   */
+  static void write(Pack pack, Calculation.Subject subject, Consumer<Html> heading, Html html) {
+    Consumer<Html> first = heading;
     if (!subject.inputs().isEmpty()) {
-      html.open("div", "keep").line("h2", "", "Inputs");
+      html.open("div", "keep");
+      first.accept(html);
+      first = none -> {};
+      html.line("h2", "", "Inputs");
       html.table(
           "sum",
           List.of(
@@ -31,7 +50,12 @@ final class SumsTables {
       html.close("div");
     }
     for (Calculation.Block block : subject.blocks()) {
+      boolean kept = block.lines().size() + block.results().size() <= KEPT_ROWS;
+      html.open("div", kept ? "keep" : "");
+      first.accept(html);
+      first = none -> {};
       block(pack, block, html);
+      html.close("div");
     }
   }
 
@@ -99,11 +123,18 @@ final class SumsTables {
     return List.of(
         Integer.toString(it.number()),
         it.what(),
-        it.numbers().isEmpty() ? it.formula() : it.formula() + "\n= " + it.numbers(),
+        formula(it),
         it.lines().stream().map(String::valueOf).collect(Collectors.joining(", ")),
         it.value(),
         it.unit(),
         it.source());
+  }
+
+  private static String formula(Calculation.Line it) {
+    String numbers = it.numbers().isEmpty() ? "" : "= " + it.numbers();
+    return it.formula().isEmpty() || numbers.isEmpty()
+        ? it.formula() + numbers
+        : it.formula() + "\n" + numbers;
   }
 
   private static List<String> result(Pack pack, Calculation.Result it) {
@@ -112,9 +143,7 @@ final class SumsTables {
         Integer.toString(it.number()),
         pack.names().prose(it.check().name())
             + (rule.words().isEmpty() ? "" : "\n" + pack.names().prose(rule.words()))
-            + (it.check().cases().isEmpty()
-                ? ""
-                : "\nworst in " + org.loomwright.papers.words.Names.cases(it.check().cases())),
+            + (it.check().cases().isEmpty() ? "" : "\nworst in " + Names.cases(it.check().cases())),
         amount(it.figure(), it.unit(), it.figureLine()),
         (it.check().atMost() ? "≤\u00A0" : "≥\u00A0")
             + amount(it.limit(), it.unit(), it.limitLine()),
