@@ -19,6 +19,9 @@ final class SumsTables {
   /** A block of so few rows stays on one page. */
   private static final int KEPT_ROWS = 14;
 
+  /** So does a whole subject of so few rows. */
+  private static final int KEPT_SUBJECT = 20;
+
   private SumsTables() {}
 
   /** Everything of a subject below the heading of its section. */
@@ -32,6 +35,7 @@ final class SumsTables {
    * @param heading writes a heading that must stay with what comes first
    */
   static void write(Pack pack, Calculation.Subject subject, Consumer<Html> heading, Html html) {
+    html.open("div", rows(subject) <= KEPT_SUBJECT ? "keep" : "");
     Consumer<Html> first = heading;
     if (!subject.inputs().isEmpty()) {
       html.open("div", "keep");
@@ -57,6 +61,12 @@ final class SumsTables {
       block(pack, block, html);
       html.close("div");
     }
+    html.close("div");
+  }
+
+  private static int rows(Calculation.Subject subject) {
+    return subject.inputs().size()
+        + subject.blocks().stream().mapToInt(it -> it.lines().size() + it.results().size()).sum();
   }
 
   private static void block(Pack pack, Calculation.Block block, Html html) {
