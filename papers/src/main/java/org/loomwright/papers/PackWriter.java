@@ -13,6 +13,7 @@ import org.loomwright.model.kit.KitOrder;
 import org.loomwright.papers.page.Fonts;
 import org.loomwright.papers.page.OutlineLettering;
 import org.loomwright.papers.page.PdfFile;
+import org.loomwright.papers.section.CalculationDocument;
 import org.loomwright.papers.section.Pack;
 import org.loomwright.papers.section.PackDocument;
 import org.loomwright.papers.words.Names;
@@ -22,9 +23,10 @@ public final class PackWriter {
   private PackWriter() {}
 
   /**
-   * Writes {@code pack.pdf}, {@code leads.csv}, {@code cut-list.xlsx}, {@code parts.xlsx} and
-   * {@code result.json}. Files of these names are replaced; nothing else is touched. All are made
-   * before the first is written, so a pack is never half of one plan and half of another.
+   * Writes {@code pack.pdf}, {@code calculations.pdf}, {@code leads.csv}, {@code cut-list.xlsx},
+   * {@code parts.xlsx} and {@code result.json}. Files of these names are replaced; nothing else is
+   * touched. All are made before the first is written, so a pack is never half of one plan and half
+   * of another.
    *
    * @param order the kit with its documents
    * @param plan its plan
@@ -35,7 +37,10 @@ public final class PackWriter {
   public static List<Path> write(KitOrder order, Plan plan, Path outDir) throws IOException {
     Names names = new Names(order, plan);
     Map<String, byte[]> files = new LinkedHashMap<>();
-    files.put("pack.pdf", pdf(names));
+    Fonts fonts = Fonts.load();
+    Pack pack = new Pack(names, new OutlineLettering(fonts));
+    files.put("pack.pdf", PdfFile.of(PackDocument.of(pack), fonts));
+    files.put("calculations.pdf", PdfFile.of(CalculationDocument.of(pack), fonts));
     files.put("leads.csv", LeadsCsv.of(names).getBytes(StandardCharsets.UTF_8));
     files.put("cut-list.xlsx", CutListBook.of(names));
     files.put("parts.xlsx", PartsBook.of(names));
@@ -46,10 +51,5 @@ public final class PackWriter {
       written.add(Files.write(outDir.resolve(file.getKey()), file.getValue()));
     }
     return List.copyOf(written);
-  }
-
-  private static byte[] pdf(Names names) throws IOException {
-    Fonts fonts = Fonts.load();
-    return PdfFile.of(PackDocument.of(new Pack(names, new OutlineLettering(fonts))), fonts);
   }
 }

@@ -44,7 +44,7 @@ class PackTablesTest {
 
   @Test
   void listsEveryLeadAsText() throws Exception {
-    byte[] bytes = Files.readAllBytes(files.get(1));
+    byte[] bytes = Files.readAllBytes(files.get(2));
     List<List<String>> rows = parse(new String(bytes, StandardCharsets.UTF_8));
 
     assertThat(bytes[0]).isEqualTo((byte) 'l');
@@ -71,14 +71,14 @@ class PackTablesTest {
 
   @Test
   void keepsASpreadsheetFromRunningALabel() throws Exception {
-    List<List<String>> rows = parse(Files.readString(files.get(1)));
+    List<List<String>> rows = parse(Files.readString(files.get(2)));
 
     assertThat(rows.get(4).get(0)).isEqualTo("'=S2");
   }
 
   @Test
   void writesTheCutListInBenchOrderWithRealNumbers() throws Exception {
-    try (XSSFWorkbook book = new XSSFWorkbook(files.get(2).toFile())) {
+    try (XSSFWorkbook book = new XSSFWorkbook(files.get(3).toFile())) {
       Sheet sheet = book.getSheetAt(0);
       List<String> head = texts(sheet.getRow(0));
 
@@ -99,7 +99,7 @@ class PackTablesTest {
 
   @Test
   void writesEachPartsListCellByCell() throws Exception {
-    try (XSSFWorkbook book = new XSSFWorkbook(files.get(3).toFile())) {
+    try (XSSFWorkbook book = new XSSFWorkbook(files.get(4).toFile())) {
       List<PartNumber> numbers = plan.design().partNumbers();
       assertThat(book.getNumberOfSheets()).isEqualTo(numbers.size() + 1);
       assertThat(book.getSheetName(2)).hasSizeLessThanOrEqualTo(31);
@@ -127,7 +127,7 @@ class PackTablesTest {
 
   @Test
   void writesTheWholePlanAsJson() throws Exception {
-    JsonNode root = new JsonMapper().readTree(files.get(4).toFile());
+    JsonNode root = new JsonMapper().readTree(files.get(5).toFile());
 
     assertThat(root.path("kind").asString()).isEqualTo("plan");
     assertThat(root.path("format").asInt()).isEqualTo(1);

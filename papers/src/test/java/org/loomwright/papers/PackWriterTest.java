@@ -6,19 +6,26 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class PackWriterTest {
-  Path folder = Path.of("/tmp/pw/out");
+  @TempDir private Path folder;
 
   @Test
-  void writesFiveFilesAndMakesTheFolder() throws Exception {
+  void writesItsFilesAndMakesTheFolder() throws Exception {
     Path out = folder.resolve("a/b");
 
     List<Path> files = PackWriter.write(SamplePlan.order(), SamplePlan.good(), out);
 
     assertThat(files)
         .extracting(it -> it.getFileName().toString())
-        .containsExactly("pack.pdf", "leads.csv", "cut-list.xlsx", "parts.xlsx", "result.json");
+        .containsExactly(
+            "pack.pdf",
+            "calculations.pdf",
+            "leads.csv",
+            "cut-list.xlsx",
+            "parts.xlsx",
+            "result.json");
     assertThat(files).allSatisfy(it -> assertThat(it).exists().isNotEmptyFile());
   }
 

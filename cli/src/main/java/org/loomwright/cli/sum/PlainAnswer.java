@@ -13,6 +13,9 @@ import org.loomwright.physics.TraceLine;
  */
 final class PlainAnswer {
 
+  /** Characters of a formula on one line, where its constants let it be broken. */
+  private static final int WIDEST_FORMULA = 72;
+
   private final StringBuilder text = new StringBuilder();
   private final List<String> notes = new ArrayList<>();
 
@@ -31,7 +34,7 @@ final class PlainAnswer {
       plain.text.append('\n').append(way.title()).append('\n');
       // Two figures of one sum often rest on the same lines; once is enough.
       LinkedHashSet<TraceLine> lines = new LinkedHashSet<>(way.trace().lines());
-      plain.table("  ", lines.stream().map(plain::cells).toList());
+      plain.table("  ", lines.stream().flatMap(it -> plain.rows(it).stream()).toList());
     }
     plain.printNotes();
     return plain.text.toString();
@@ -46,12 +49,26 @@ final class PlainAnswer {
         note(check.rule() + "; " + check.source()));
   }
 
-  private List<String> cells(TraceLine line) {
-    return List.of(
-        line.what(),
-        Amounts.of(line.value(), line.unit()),
-        line.formula(),
-        line.source().isEmpty() ? "" : note(line.source()));
+  /** A line; the constants of a long formula go on below it. */
+  private List<List<String>> rows(TraceLine line) {
+    List<List<String>> rows = new ArrayList<>();
+    String value = Amounts.of(line.value(), line.unit());
+    String source = line.source().isEmpty() ? "" : note(line.source());
+    StringBuilder part = new StringBuilder();
+    for (String words : line.formula().split("(?<=, )")) {
+      if (part.length() > 0 && part.length() + words.length() > WIDEST_FORMULA) {
+        rows.add(row(rows.isEmpty() ? line.what() : "", rows.isEmpty() ? value : "", part, source));
+        source = "";
+        part.setLength(0);
+      }
+      part.append(words);
+    }
+    rows.add(row(rows.isEmpty() ? line.what() : "", rows.isEmpty() ? value : "", part, source));
+    return rows;
+  }
+
+  private static List<String> row(String what, String value, StringBuilder formula, String source) {
+    return List.of(what, value, formula.toString().strip(), source);
   }
 
   /** The number of a note; the same words get the same number. */

@@ -20,7 +20,13 @@ class PlanCommandTest {
   private static final JsonMapper STRICT =
       JsonMapper.builder().enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS).build();
   private static final List<String> PACK =
-      List.of("pack.pdf", "leads.csv", "cut-list.xlsx", "parts.xlsx", "result.json");
+      List.of(
+          "pack.pdf",
+          "calculations.pdf",
+          "leads.csv",
+          "cut-list.xlsx",
+          "parts.xlsx",
+          "result.json");
 
   @TempDir private Path temp;
   private DemoCopy demo;
@@ -67,6 +73,30 @@ class PlanCommandTest {
     assertThat(plan.get("cases").size()).isGreaterThanOrEqualTo(4);
     assertThat(plan.at("/design/leads").size()).isPositive();
     assertThat(plan.at("/proof/proven").asBoolean()).isTrue();
+  }
+
+  /** Ratings compared as they stand have nothing to unfold; all else shows how it was found. */
+  @Test
+  void jsonUnfoldsEveryCheckInFullPrecision() {
+    JsonNode plans = STRICT.readTree(plan("--json").out()).get("plans");
+    int lines = 0;
+    for (JsonNode plan : plans) {
+      for (JsonNode check : plan.get("checks")) {
+        JsonNode trace = check.get("trace");
+        if (trace.isEmpty()) {
+          assertThat(check.get("id").asString())
+              .matches("(terminal|slot|fuse limit|least area|apart)/.*");
+        }
+        for (JsonNode line : trace) {
+          lines++;
+          assertThat(line.propertyNames())
+              .containsExactly("what", "formula", "value", "unit", "source");
+          assertThat(line.get("what").asString()).isNotBlank();
+        }
+      }
+    }
+    assertThat(lines).isGreaterThan(1000);
+    assertThat(plans.toString()).containsPattern("\"value\":\\d+\\.\\d{10,}");
   }
 
   @Test
@@ -167,7 +197,7 @@ class PlanCommandTest {
         .endsWith(
             "\nThe pack is in "
                 + out
-                + ": pack.pdf, leads.csv, cut-list.xlsx, parts.xlsx, result.json\n");
+                + ": pack.pdf, calculations.pdf, leads.csv, cut-list.xlsx, parts.xlsx, result.json\n");
     List<byte[]> before = contents(out);
     assertThat(before).allSatisfy(bytes -> assertThat(bytes).isNotEmpty());
 

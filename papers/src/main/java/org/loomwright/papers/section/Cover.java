@@ -74,6 +74,7 @@ final class Cover {
           .blank("Date", 28)
           .close("p");
     }
+    html.line("p", "", "How each figure was found: the calculation report, calculations.pdf.");
     html.line("p", "safety", "For trained people. Read the cautions before the first step.")
         .close("div");
   }

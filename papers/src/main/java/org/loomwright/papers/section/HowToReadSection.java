@@ -61,8 +61,8 @@ final class HowToReadSection implements Section {
             "Each check gives its figure, its limit, how far it is from the limit as a share of the"
                 + " limit, and where the limit comes from. It holds, is marginal or fails. A kit"
                 + " with a failing check is not released; a marginal one needs a named person's"
-                + " reason. How each figure was found stands in the last section, under the same"
-                + " number.")
+                + " reason. How each figure was found stands in the calculation report,"
+                + " calculations.pdf, under the same number.")
         .line("h2", "", "Guide")
         .line(
             "p",

@@ -106,7 +106,8 @@ final class LeadsSection implements Section {
         rows);
   }
 
-  private static String run(Pack pack, String id) {
+  /** A run in words. */
+  static String run(Pack pack, String id) {
     return pack.order().vehicle().runs().stream()
         .filter(it -> it.id().equals(id))
         .findFirst()

@@ -43,7 +43,6 @@ public record Pack(Names names, Lettering lettering) {
         new ChecksSection(),
         new CautionsSection(),
         new GuideSection(),
-        new ProofSection(),
-        new TraceSection());
+        new ProofSection());
   }
 }

@@ -1,5 +1,7 @@
 package org.loomwright.physics.heat;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -33,6 +35,8 @@ public final class WireHeat {
    * ones, which is first better and then worse, so that the ends of the range suffice.
    */
   private static final int LARGEST_SMALLER = 20;
+
+  private static final MathContext CONSTANT = new MathContext(7);
 
   private WireHeat() {}
 
@@ -115,7 +119,7 @@ public final class WireHeat {
     describe(trace, lying, balance, best);
     trace.line(
         "conductor temperature",
-        "surface + q * Rth, where I² r(T) * loaded wires = q",
+        "Ts + Rth * (heat by convection + heat by radiation)",
         best.conductorC(),
         "°C",
         "heat balance");
@@ -144,7 +148,7 @@ public final class WireHeat {
     describe(trace, lying, balance, least);
     trace.line(
         "current in each loaded wire",
-        "sqrt(q / (loaded wires * r(T)))",
+        "sqrt((heat by convection + heat by radiation) / (wires loaded at once * r(T)))",
         least.currentA(),
         "A",
         "heat balance");
@@ -164,6 +168,8 @@ public final class WireHeat {
   private static void describe(
       Trace.Builder trace, Lying lying, HeatBalance balance, HeatBalance.State state) {
     Conductor c = lying.conductor();
+    boolean bundled = balance.diameterMm() > c.overallDiameterMm();
+    double filmK = (state.surfaceC() + lying.ambientC()) / 2 + SurfaceHeat.KELVIN;
     trace.given("ambient", lying.ambientC(), "°C").given("wires in the bundle", lying.wires(), "1");
     if (balance.wires() != lying.wires()) {
       trace.line(
@@ -177,40 +183,86 @@ public final class WireHeat {
         .given("wires loaded at once", balance.loadedWires(), "1")
         .line(
             "resistance per metre of " + c.label() + " at temperature",
-            "r20 * (234.5 + T) / 254.5",
+            "r20 * (234.5 + T) / 254.5, r20 = " + number(c.ohmPerM20C()) + " ohm/m",
             c.resistanceOhmPerM(state.conductorC()),
             "ohm/m",
             c.source())
         .line(
             "outside diameter",
-            balance.wires() == 1 ? "table" : "wire diameter * packing ratio",
+            bundled
+                ? "Dw * packing, Dw = "
+                    + number(c.overallDiameterMm())
+                    + " mm, packing = "
+                    + number(EqualWires.ratio(balance.wires()))
+                : "table",
             balance.diameterMm(),
             "mm",
-            balance.wires() == 1 ? c.source() : EqualWires.SOURCE)
+            bundled ? EqualWires.SOURCE : c.source())
         .line(
             "thermal resistance conductor to surface",
-            "ln(D/d) / (2 pi k), in a bundle with the loaded wires in the middle",
+            bundled
+                ? bundleResistance(c, balance.wires(), balance.loadedWires())
+                : ownResistance(c),
             balance.resistanceToSurface(),
             "K m/W",
             "k = 0.15 W/(m K) insulation, 0.12 W/(m K) across a bundle (from memory)")
-        .line("surface temperature", "balance", state.surfaceC(), "°C", "heat balance")
+        .line(
+            "surface temperature",
+            "T - Rth * (heat by convection + heat by radiation), found by trial",
+            state.surfaceC(),
+            "°C",
+            "heat balance")
         .line(
             "Nusselt number",
-            "(0.60 + 0.387 Ra^(1/6) / (1 + (0.559/Pr)^(9/16))^(8/27))²",
+            "(0.60 + 0.387 Ra^(1/6) / (1 + (0.559 / Pr)^(9/16))^(8/27))², Ra = "
+                + number(state.heat().rayleigh())
+                + ", Pr = "
+                + number(Air.prandtl(filmK)),
             state.heat().nusselt(),
             "1",
             SurfaceHeat.CONVECTION_SOURCE)
         .line(
             "heat by convection",
-            "Nu k pi (Ts - Ta)",
+            "Nu k pi (Ts - Ta), k = " + number(Air.conductivity(filmK)) + " W/(m K)",
             state.heat().convectionWPerM(),
             "W/m",
             SurfaceHeat.CONVECTION_SOURCE)
         .line(
             "heat by radiation",
-            "eps sigma pi D (Ts⁴ - Ta⁴)",
+            "eps sigma pi D / 1000 * ((Ts + 273.15)⁴ - (Ta + 273.15)⁴), eps = 0.75, sigma ="
+                + " 5.670374419e-8",
             state.heat().radiationWPerM(),
             "W/m",
             "Stefan and Boltzmann; emissivity 0.75 (ECSS-Q-ST-30-11C Annex C)");
+  }
+
+  private static String ownResistance(Conductor c) {
+    return "ln(Dw / d) / (2 pi ki), " + insulation(c);
+  }
+
+  private static String bundleResistance(Conductor c, int wires, double loaded) {
+    return "1 / (4 pi kb) + ln(sqrt(n / m)) / (2 pi kb) + ln(Dw / d) / (2 pi ki m), n = "
+        + wires
+        + ", m = "
+        + number(loaded)
+        + ", kb = "
+        + number(HeatBalance.BUNDLE_W_PER_MK)
+        + " W/(m K), "
+        + insulation(c);
+  }
+
+  private static String insulation(Conductor c) {
+    return "ki = "
+        + number(HeatBalance.INSULATION_W_PER_MK)
+        + " W/(m K), Dw = "
+        + number(c.overallDiameterMm())
+        + " mm, d = "
+        + number(c.conductorDiameterMm())
+        + " mm";
+  }
+
+  /** A constant of a formula with as many digits as a pocket calculator is given. */
+  private static String number(double value) {
+    return Require.text(new BigDecimal(value).round(CONSTANT).doubleValue());
   }
 }

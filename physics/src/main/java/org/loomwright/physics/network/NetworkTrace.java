@@ -1,5 +1,6 @@
 package org.loomwright.physics.network;
 
+import org.loomwright.physics.Require;
 import org.loomwright.physics.Trace;
 
 /** Writes a solved network out as lines a person can check one by one. */
@@ -48,7 +49,9 @@ final class NetworkTrace {
       trace.given("conductor temperature of " + w.name(), w.temperatureC(), "°C");
       trace.line(
           "resistance of " + w.name() + ", " + w.conductor().label(),
-          "r20 * L * (234.5 + T) / 254.5",
+          "r20 * L * (234.5 + T) / 254.5, r20 = "
+              + Require.text(w.conductor().ohmPerM20C())
+              + " ohm/m",
           w.ohm(),
           "ohm",
           w.conductor().source());
@@ -66,12 +69,22 @@ final class NetworkTrace {
   }
 
   private static String law(Element e) {
+    String across = "(voltage of node " + e.from() + " - voltage of node " + e.to() + ")";
     if (e instanceof Source) {
       return "(EMF - terminal voltage) / internal resistance";
     }
     if (e instanceof ConstantCurrent) {
       return "given";
     }
-    return e instanceof ConstantPower ? "P / (Vfrom - Vto)" : "(Vfrom - Vto) / R";
+    return e instanceof ConstantPower
+        ? "power of load " + e.name() + " / " + across
+        : across + " / resistance of " + kind(e) + e.name();
+  }
+
+  private static String kind(Element e) {
+    if (e instanceof Joint j) {
+      return j.kind().words() + " ";
+    }
+    return e instanceof ConstantResistance ? "load " : "";
   }
 }

@@ -75,7 +75,11 @@ public final class FaultCurrents {
             .given("length there and back", lengthM, "m")
             .line(
                 "wire, hot",
-                "r20 * (234.5 + T) / 254.5 * length",
+                "r20 * (234.5 + T) / 254.5 * length, r20 = "
+                    + Require.text(loop.conductor().ohmPerM20C())
+                    + " ohm/m, T = "
+                    + Require.text(loop.hotC())
+                    + " °C",
                 wireOhm,
                 "ohm",
                 loop.conductor().source())

@@ -75,7 +75,10 @@ public final class Withstand {
                 in.insulation().source())
             .line(
                 "k",
-                published ? "table" : "sqrt(Qc (B+20) / rho20 * ln((B+Tf)/(B+Ti)))",
+                published
+                    ? "table"
+                    : "sqrt(Qc (B + 20) / rho20 * ln((B + Tf) / (B + Ti))), Qc = 3.45e-3 J/(K mm³), rho20 ="
+                        + " 17.241e-6 ohm mm, B = 234.5",
                 k,
                 "A s^0.5/mm²",
                 published ? in.insulation().source() : "IEC 60949")

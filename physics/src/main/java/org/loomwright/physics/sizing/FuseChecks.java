@@ -126,7 +126,12 @@ final class FuseChecks {
             addedK,
             "K",
             "heat balance")
-        .line("rise above ambient", "sum of rises", riseK, "K", "superposition, cautious");
+        .line(
+            "rise above ambient",
+            "conductor in the loaded bundle - ambient + added by the overload of this lead",
+            riseK,
+            "K",
+            "superposition, cautious");
     return Optional.of(
         Check.atMost(
             "conductor carries the fuse in its bundle",

@@ -154,8 +154,8 @@ class EndChecksTest {
   @Test
   void aRingOfAnotherThread() {
     Check fault =
-        only(parts("rings", Ring::id, "RG-M6-2_5", "thread", "M8"), "fit/L3b/cross-ground/thread");
-    assertThat(fault.name()).isEqualTo("thread of ring RG-M6-2_5 and of the stud");
+        only(parts("rings", Ring::id, "RG-M6-6", "thread", "M8"), "fit/L3b/cross-ground/thread");
+    assertThat(fault.name()).isEqualTo("thread of ring RG-M6-6 and of the stud");
     assertThat(fault.trace().get(0).what()).isEqualTo("ring for M8 on a stud M6");
   }
 
@@ -163,9 +163,9 @@ class EndChecksTest {
   void aRingWithTooMuchCurrent() {
     Check fault =
         only(
-            parts("rings", Ring::id, "RG-M6-2_5", "currentLimit", Optional.of(Current.of("5 A"))),
+            parts("rings", Ring::id, "RG-M6-6", "currentLimit", Optional.of(Current.of("5 A"))),
             "terminal/L3b/cross-ground");
-    assertThat(fault.name()).isEqualTo("current through ring RG-M6-2_5");
+    assertThat(fault.name()).isEqualTo("current through ring RG-M6-6");
     assertThat(fault.limit()).isEqualTo(5);
   }
 

@@ -28,7 +28,8 @@ class ChecksTest {
           "splice",
           "stud",
           "apart",
-          "selectivity");
+          "selectivity",
+          "network");
 
   @ParameterizedTest
   @ValueSource(strings = {Demo.COMFORT, Demo.TRAILER})

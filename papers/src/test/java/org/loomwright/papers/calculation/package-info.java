@@ -1,0 +1,4 @@
+@NullMarked
+package org.loomwright.papers.calculation;
+
+import org.jspecify.annotations.NullMarked;
