@@ -39,7 +39,11 @@ final class DamageLineRangeTest {
       @ForAll("shares") double startShare,
       @ForAll @IntRange(min = 1, max = 60) int wires) {
     double ambientC = -60 + ambientShare * (Math.min(250, insulation.finalC() - 5) + 60);
-    double ratingC = ambientC + 1 + ratingShare * (insulation.finalC() - 2 - ambientC);
+    // Rounding must not carry a share of 1 beyond the end of the range.
+    double ratingC =
+        Math.min(
+            insulation.finalC() - 1,
+            ambientC + 1 + ratingShare * (insulation.finalC() - 2 - ambientC));
     double startC = ambientC + startShare * (ratingC - ambientC);
     DamageLine line =
         DamageLine.of(
