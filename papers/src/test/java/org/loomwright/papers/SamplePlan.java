@@ -141,6 +141,7 @@ final class SamplePlan {
         unserved,
         design(),
         checks,
+        List.of(),
         SampleGuide.guide(),
         proof,
         List.of("Lengths are those of the runs on file; two of them were measured."));

@@ -48,7 +48,7 @@ public final class DemoCommand implements Callable<Integer> {
     PackFolder folder = PackFolder.of(out);
 
     List<Planned> done = new ArrayList<>();
-    done.add(Planned.of(main, Optional.of(folder), spec.commandLine().getErr()));
+    done.add(Planned.of(main, false, Optional.of(folder), spec.commandLine().getErr()));
     results.println("The documents of the demo are in " + files.where() + ".");
     results.println();
     results.print(done.get(0).summary());
@@ -56,7 +56,8 @@ public final class DemoCommand implements Callable<Integer> {
       String id = order.kit().id();
       if (!id.equals(MAIN_KIT)) {
         results.flush();
-        Planned other = Planned.of(order, Optional.of(folder.sub(id)), spec.commandLine().getErr());
+        Planned other =
+            Planned.of(order, false, Optional.of(folder.sub(id)), spec.commandLine().getErr());
         done.add(other);
         results.println();
         results.print(other.brief());

@@ -47,6 +47,12 @@ public final class PlanCommand implements Callable<Integer> {
   private boolean json;
 
   @Option(
+      names = "--verify",
+      description =
+          "Solve every network a second time and check it: node balance, law of each part, energy.")
+  private boolean verify;
+
+  @Option(
       names = "--out",
       paramLabel = "DIR",
       description =
@@ -73,7 +79,7 @@ public final class PlanCommand implements Callable<Integer> {
     List<Planned> done = new ArrayList<>();
     for (KitOrder order : orders) {
       Optional<PackFolder> pack = packs.map(it -> several ? it.sub(order.kit().id()) : it);
-      Planned planned = Planned.of(order, pack, spec.commandLine().getErr());
+      Planned planned = Planned.of(order, verify, pack, spec.commandLine().getErr());
       done.add(planned);
       if (!json) {
         results.print((several ? "\n" : "") + planned.summary());

@@ -26,13 +26,14 @@ record Planned(KitOrder order, Plan plan, List<Path> pack) {
   /**
    * Plans a kit and writes its pack.
    *
+   * @param verify whether every network is solved and checked a second time
    * @param folder where the pack goes, empty for none
    * @param err takes the progress, when it is a terminal
    */
-  static Planned of(KitOrder order, Optional<PackFolder> folder, PrintWriter err) {
+  static Planned of(KitOrder order, boolean verify, Optional<PackFolder> folder, PrintWriter err) {
     Plan plan;
     try (Progress progress = Progress.of(err, "Planning " + order.kit().id())) {
-      plan = Planner.plan(order);
+      plan = verify ? Planner.verified(order) : Planner.plan(order);
     }
     if (folder.isEmpty()) {
       return new Planned(order, plan, List.of());

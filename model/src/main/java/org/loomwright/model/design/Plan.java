@@ -15,6 +15,7 @@ import org.loomwright.model.kit.Kit;
  * @param unserved builds that can't be served
  * @param design what is made
  * @param checks checks
+ * @param networks solved networks: each combination of cases with all loads on at lowest supply
  * @param guide instructions
  * @param proof proof
  * @param notes what a reader should know of how the plan was made
@@ -29,6 +30,7 @@ public record Plan(
     List<Unserved> unserved,
     Design design,
     List<Check> checks,
+    List<NetworkState> networks,
     Guide guide,
     Proof proof,
     List<String> notes) {
@@ -38,6 +40,7 @@ public record Plan(
     cases = List.copyOf(cases);
     unserved = List.copyOf(unserved);
     checks = List.copyOf(checks);
+    networks = List.copyOf(networks);
     notes = List.copyOf(notes);
   }
 

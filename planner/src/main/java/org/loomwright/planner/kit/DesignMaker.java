@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.loomwright.model.design.Check;
 import org.loomwright.model.design.Design;
 import org.loomwright.model.design.EndUse;
 import org.loomwright.model.design.FuseFit;
@@ -20,6 +21,7 @@ import org.loomwright.model.kit.Mount;
 import org.loomwright.model.parts.Cavity;
 import org.loomwright.model.parts.Housing;
 import org.loomwright.planner.choice.Choice;
+import org.loomwright.planner.electrics.Verified;
 import org.loomwright.planner.need.Facts;
 import org.loomwright.planner.need.NeedAt;
 import org.loomwright.planner.route.Routes;
@@ -39,6 +41,15 @@ public final class DesignMaker {
 
   /** Designs the kit of a choice. */
   public Made make(Choice choice) {
+    return make(choice, false);
+  }
+
+  /**
+   * Designs the kit of a choice.
+   *
+   * @param verify whether all networks are looked at a second time
+   */
+  public Made make(Choice choice, boolean verify) {
     List<CaseSet> sets = CaseMaker.of(choice);
     List<Strand> strands = new ArrayList<>();
     for (CaseSet set : sets) {
@@ -58,6 +69,17 @@ public final class DesignMaker {
     List<FuseFit> fuses = feeds.fits(ids);
     PartsOf parts = new PartsOf(order, sets, joints, housings, fuses);
     List<PartNumber> numbers = new Numbers(order, sets, leads, parts).choose(facts.builds());
+    NetworkRecords networks = new NetworkRecords(made.evaluation());
+    List<String> notes = new ArrayList<>(networks.notes());
+    List<Check> checks =
+        new ArrayList<>(
+            new CheckMaker(order, sets, sized, feeds)
+                .make(fuses, made.evaluation(), evaluator.heats(), joint.complete()));
+    if (verify) {
+      Verified verified = evaluator.verify(made.evaluation());
+      notes.add(verified.words());
+      checks.add(NetworkChecks.verified(verified));
+    }
     return new Made(
         sets,
         new Design(
@@ -66,8 +88,9 @@ public final class DesignMaker {
             housings,
             fuses,
             numbers),
-        new CheckMaker(order, sets, sized, feeds)
-            .make(fuses, made.evaluation(), evaluator.heats(), joint.complete()));
+        checks,
+        networks.states(),
+        notes);
   }
 
   // A case whose part number does not hold a lead has nothing to park.

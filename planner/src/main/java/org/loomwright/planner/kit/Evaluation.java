@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import org.loomwright.model.parts.Wire;
 import org.loomwright.planner.electrics.CaseFigures;
+import org.loomwright.planner.electrics.JointCase;
 
 /**
  * The whole kit with given wires: every joint case solved, every lead in its bundles.
@@ -22,9 +23,10 @@ record Evaluation(
    * A joint case with its figures.
    *
    * @param tuple the cases
+   * @param joint the cases with their leads as they lie
    * @param figures what came out
    */
-  record Solved(JointCases.Tuple tuple, CaseFigures figures) {}
+  record Solved(JointCases.Tuple tuple, JointCase joint, CaseFigures figures) {}
 
   /** Highest conductor temperature of a strand under its load, °C. */
   double conductorC(Strand strand) {

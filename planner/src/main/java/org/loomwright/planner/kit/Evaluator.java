@@ -13,6 +13,7 @@ import org.loomwright.planner.electrics.CaseSolver;
 import org.loomwright.planner.electrics.FittedFuse;
 import org.loomwright.planner.electrics.JointCase;
 import org.loomwright.planner.electrics.PlacedLead;
+import org.loomwright.planner.electrics.Verified;
 import org.loomwright.planner.sizing.Conductors;
 import org.loomwright.planner.ways.LeadDraft;
 
@@ -55,6 +56,15 @@ final class Evaluator {
     return heats;
   }
 
+  /** A second look at all networks of a kit. */
+  Verified verify(Evaluation evaluation) {
+    Verified all = Verified.none();
+    for (Evaluation.Solved one : evaluation.cases()) {
+      all = all.and(solver.verify(one.joint()));
+    }
+    return all;
+  }
+
   /** Solves the kit. */
   Evaluation of(Map<Strand, Wire> wires) {
     Map<Strand, Double> conductorC = new LinkedHashMap<>();
@@ -83,13 +93,9 @@ final class Evaluator {
     for (int i = 0; i < tuples.size(); i++) {
       JointCases.Tuple tuple = tuples.get(i);
       List<PlacedLead> leads = leads(tuple, wires, conductorC);
-      CaseFigures figures =
-          known.computeIfAbsent(
-              List.of(i, leads),
-              key ->
-                  solver.solve(
-                      new JointCase(tuple.ids(), tuple.ways(), leads, fuses, tuple.others())));
-      solved.add(new Evaluation.Solved(tuple, figures));
+      JointCase joint = new JointCase(tuple.ids(), tuple.ways(), leads, fuses, tuple.others());
+      CaseFigures figures = known.computeIfAbsent(List.of(i, leads), key -> solver.solve(joint));
+      solved.add(new Evaluation.Solved(tuple, joint, figures));
     }
     return solved;
   }

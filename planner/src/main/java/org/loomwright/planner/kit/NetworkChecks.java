@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.loomwright.model.design.Check;
 import org.loomwright.model.design.TraceLine;
 import org.loomwright.model.equipment.NeedKind;
 import org.loomwright.model.kit.KitOrder;
@@ -14,6 +15,7 @@ import org.loomwright.planner.electrics.CaseFigures;
 import org.loomwright.planner.electrics.NeedFigures;
 import org.loomwright.planner.electrics.PathPart;
 import org.loomwright.planner.electrics.Returns;
+import org.loomwright.planner.electrics.Verified;
 import org.loomwright.planner.need.NeedAt;
 
 /**
@@ -65,6 +67,44 @@ final class NetworkChecks {
           "more than " + JointCases.MOST + " combinations; the rest was not looked at",
           List.of());
     }
+  }
+
+  /** The check that a second look at all networks found no fault. */
+  static Check verified(Verified verified) {
+    return Check.of(
+        "network/verify",
+        "faults found when all networks were solved and checked again",
+        "whole kit",
+        List.of(),
+        verified.faults().size(),
+        0,
+        true,
+        "",
+        0,
+        verified.faults().isEmpty()
+            ? "node balance, law of each element, energy"
+            : String.join("; ", verified.faults()),
+        List.of(
+            line("states solved again", "count", verified.states(), "", "the plan"),
+            line("worst figures compared", "count", verified.figures(), "", "the plan"),
+            line(
+                "largest imbalance at a node",
+                "sum of currents",
+                verified.worstBalanceA(),
+                "A",
+                "Kirchhoff's current law"),
+            line(
+                "largest miss of an element's law",
+                "U - R * I",
+                verified.worstLawV(),
+                "V",
+                "Ohm's law"),
+            line(
+                "largest gap of energy",
+                "power brought - power used",
+                verified.worstGapW(),
+                "W",
+                "conservation of energy")));
   }
 
   private void drop(DropLimits.Judged judged) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.loomwright.model.design.BuildCount;
 import org.loomwright.model.design.Case;
 import org.loomwright.model.design.Fit;
@@ -45,7 +46,6 @@ public final class Planner {
   private static final List<String> NOTES =
       List.of(
           "Leads take the shortest path over allowed runs, not one tree of least length.",
-          "Bundle heat takes all added leads on a run as equal and fully loaded at once.",
           "Part numbers: one for all and every division by one component's cases were compared.",
           "Question order: exact within phases of up to five questions, beyond that by effort.");
 
@@ -67,10 +67,21 @@ public final class Planner {
    * @throws ImpossibleVehicle when the vehicle's rules leave no build
    */
   public static Plan plan(KitOrder order) {
-    return new Planner(order).run();
+    return new Planner(order).run(false);
   }
 
-  private Plan run() {
+  /**
+   * Plans a kit and looks at every network it rests on a second time: each state with a worst
+   * figure is solved again, checked by an independent checker and compared. What that finds is a
+   * check of the plan, "network/verify".
+   *
+   * @throws ImpossibleVehicle when the vehicle's rules leave no build
+   */
+  public static Plan verified(KitOrder order) {
+    return new Planner(order).run(true);
+  }
+
+  private Plan run(boolean verify) {
     if (builds.possible().isEmpty()) {
       throw new ImpossibleVehicle(order.vehicle());
     }
@@ -80,7 +91,7 @@ public final class Planner {
     DraftPrices prices = new DraftPrices(order, costs, ways);
     Choice choice =
         new ChoiceFinder(ways, builds.possible(), prices::of, costs::openingWork).find();
-    Made made = new DesignMaker(order, facts, routes).make(choice);
+    Made made = new DesignMaker(order, facts, routes).make(choice, verify);
     Guide guide = GuideMaker.of(order, facts, made);
     List<Case> cases =
         made.sets().stream()
@@ -102,9 +113,10 @@ public final class Planner {
         choice.unserved(),
         made.design(),
         made.checks(),
+        made.networks(),
         guide,
         proof,
-        NOTES);
+        Stream.concat(made.notes().stream(), NOTES.stream()).toList());
   }
 
   private List<NeedGap> gaps() {

@@ -67,6 +67,7 @@ final class HandMade {
                     "slot F7 is taken")),
         new Design(allLeads(), List.of(), List.of(), List.of(), List.of(number())),
         checks(),
+        List.of(),
         new Guide("s1", List.of(), List.of(), List.of(), List.of(), 90),
         proof(),
         List.of("Shares rest on 34 vans."));
