@@ -46,7 +46,7 @@ public final class CaseSolver {
     joint.leads().forEach(lead -> leadsA.put(lead.name(), currentA(worst, "lead " + lead.name())));
     return new CaseFigures(
         made.cases(),
-        needs(made, worst, states),
+        needs(made, worst),
         leadsA,
         findings(made, states),
         unsolved,
@@ -74,8 +74,7 @@ public final class CaseSolver {
     return states;
   }
 
-  private static Map<NeedAt, NeedFigures> needs(
-      CaseNetwork made, WorstCases worst, List<Solved> states) {
+  private static Map<NeedAt, NeedFigures> needs(CaseNetwork made, WorstCases worst) {
     Map<NeedAt, NeedFigures> needs = new LinkedHashMap<>();
     made.pins()
         .forEach(
@@ -89,19 +88,20 @@ public final class CaseSolver {
               List<Link> path = ground ? found : Paths.reversed(found);
               String load = made.loads().get(need);
               WorstCases.Worst lowest = load == null ? null : worst.lowestVoltage().get(load);
+              List<Link> supply =
+                  ground || path.isEmpty()
+                      ? List.of()
+                      : Paths.toNearest(
+                          made.network(), path.get(0).from(), CaseNetwork.POSITIVE::equals);
               needs.put(
                   need,
                   new NeedFigures(
                       path.stream().map(link -> part(made, worst, link)).toList(),
+                      supply.stream().map(link -> part(made, worst, link)).toList(),
                       lowest == null ? OptionalDouble.empty() : OptionalDouble.of(lowest.value()),
-                      lowest == null ? "" : words(made, lowest.state()),
-                      states.stream().mapToDouble(it -> dropV(it, path)).max().orElse(0)));
+                      lowest == null ? "" : words(made, lowest.state())));
             });
     return needs;
-  }
-
-  private static double dropV(Solved state, List<Link> path) {
-    return path.stream().mapToDouble(link -> Math.abs(state.flow(link.name()).voltageV())).sum();
   }
 
   private static PathPart part(CaseNetwork made, WorstCases worst, Link link) {

@@ -8,17 +8,17 @@ import java.util.OptionalDouble;
  *
  * @param path links from the bus bar to the pin, or for a ground from the pin to the battery's
  *     negative post
+ * @param supply links from the battery's positive post to the bus bar; empty for a ground
  * @param lowestV lowest voltage across its load while it is on, V; empty for a ground or a pin
  *     without current
  * @param lowestState the state that gives it, in words; empty where there is none
- * @param dropByStateV highest drop between the two ends of the path in the states solved in full,
- *     V; never above {@link #dropV}
  */
 public record NeedFigures(
-    List<PathPart> path, OptionalDouble lowestV, String lowestState, double dropByStateV) {
+    List<PathPart> path, List<PathPart> supply, OptionalDouble lowestV, String lowestState) {
   /** Copies the path. */
   public NeedFigures {
     path = List.copyOf(path);
+    supply = List.copyOf(supply);
   }
 
   /**

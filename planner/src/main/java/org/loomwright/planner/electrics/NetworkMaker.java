@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.loomwright.model.kit.KitOrder;
+import org.loomwright.model.quantity.Current;
 import org.loomwright.model.rules.ElectricDefaults;
 import org.loomwright.model.rules.Rules;
 import org.loomwright.model.vehicle.Circuit;
@@ -17,6 +18,7 @@ import org.loomwright.model.vehicle.GroundStud;
 import org.loomwright.model.vehicle.Section;
 import org.loomwright.model.vehicle.Spot;
 import org.loomwright.model.vehicle.Vehicle;
+import org.loomwright.physics.network.ConstantCurrent;
 import org.loomwright.physics.network.Element;
 import org.loomwright.physics.network.Joint;
 import org.loomwright.physics.network.Network;
@@ -35,7 +37,10 @@ import org.loomwright.planner.ways.Way;
  * <p>The battery stands at the voltage that the vehicle's document gives at the fuse blocks with
  * all factory loads on. So factory loads are not put on the bus bars again: by Thévenin's theorem
  * the added currents alone then lower that voltage, over the internal resistance and the cable.
- * Loads on a factory circuit that is spliced into are put at its far end.
+ * Factory loads on a circuit that is spliced into are put at its far end, as they share its wire;
+ * the electromotive force is raised by what they lose inside the source, so that they do not lower
+ * the voltage twice. What they lose in the cable to their bus bar is counted again, on the cautious
+ * side.
  */
 final class NetworkMaker {
   /** Temperature a loaded factory wire is taken to have, °C (common practice). */
@@ -66,13 +71,6 @@ final class NetworkMaker {
   }
 
   private CaseNetwork make() {
-    elements.add(
-        new Source(
-            CaseNetwork.BATTERY,
-            CaseNetwork.NEGATIVE,
-            CaseNetwork.POSITIVE,
-            vehicle.supplyLowest().volts(),
-            ElectricDefaults.weakSource(rules, vehicle).value().ohms()));
     for (NeedAt need : joint.ways().keySet()) {
       String pin = "pin " + need.id();
       pins.put(need, pin);
@@ -85,7 +83,7 @@ final class NetworkMaker {
         Math.max(lowestV, ElectricDefaults.supplyHighest(rules, vehicle).value().volts());
     LoadMaker loads = new LoadMaker(lowestV, highestV, joint, pins, this::busNode, this::studNode);
     Map<NeedAt, String> loadNames = loads.add(elements);
-    hostLoads();
+    double factoryA = hostLoads();
     List<NetworkFindings.SensorGround> sensors = new ArrayList<>();
     for (GroundStud stud : vehicle.grounds()) {
       if (stud.sensor()) {
@@ -94,6 +92,16 @@ final class NetworkMaker {
                 studNode(stud.id()), CaseNetwork.NEGATIVE, SENSOR_OFFSET_V));
       }
     }
+    double internalOhm = ElectricDefaults.weakSource(rules, vehicle).value().ohms();
+    double behindV = internalOhm * factoryA;
+    elements.add(
+        0,
+        new Source(
+            CaseNetwork.BATTERY,
+            CaseNetwork.NEGATIVE,
+            CaseNetwork.POSITIVE,
+            lowestV + behindV,
+            internalOhm));
     return new CaseNetwork(
         joint.cases(),
         new Network(CaseNetwork.NEGATIVE, elements),
@@ -102,8 +110,8 @@ final class NetworkMaker {
         feeds,
         sources,
         sensors,
-        lowestV,
-        highestV);
+        lowestV + behindV,
+        highestV + behindV);
   }
 
   // A pin is met in the vehicle's connector, or in a housing the kit brings where there is none.
@@ -245,7 +253,7 @@ final class NetworkMaker {
           "wire of " + circuit.name(),
           ground ? far : begin,
           ground ? begin : far,
-          Conductors.of(circuit.wire()),
+          Conductors.ofFactory(circuit.wire()),
           circuit.length().get().mm() / 1000,
           FACTORY_WIRE_C);
     } else {
@@ -324,29 +332,32 @@ final class NetworkMaker {
         Ohms.of(ElectricDefaults.contact(rules)));
   }
 
-  // What a factory circuit carries for the factory's own consumers, where leads are spliced in.
-  private void hostLoads() {
+  // What a factory circuit carries for the factory's own consumers, where leads are spliced in;
+  // gives
+  // their sum.
+  private double hostLoads() {
     Set<String> done = new LinkedHashSet<>();
+    double sumA = 0;
     for (Way way : joint.ways().values()) {
-      way.host()
-          .filter(it -> it.kind() != CircuitKind.GROUND)
-          .filter(it -> made.contains("far end of " + it.name()))
-          .filter(it -> !way.leads().isEmpty() || it.to().size() > 1)
-          .filter(it -> done.add(it.id()))
-          .ifPresent(
-              circuit ->
-                  circuit
-                      .load()
-                      .filter(load -> load.amperes() > 0)
-                      .ifPresent(
-                          load ->
-                              elements.add(
-                                  new org.loomwright.physics.network.ConstantCurrent(
-                                      "factory load on " + circuit.name(),
-                                      "far end of " + circuit.name(),
-                                      CaseNetwork.NEGATIVE,
-                                      load.amperes()))));
+      Circuit circuit = way.host().orElse(null);
+      if (circuit == null
+          || circuit.kind() == CircuitKind.GROUND
+          || way.leads().isEmpty() && circuit.to().size() == 1
+          || !done.add(circuit.id())) {
+        continue;
+      }
+      double loadA = circuit.load().map(Current::amperes).orElse(0.0);
+      if (loadA > 0) {
+        elements.add(
+            new ConstantCurrent(
+                "factory load on " + circuit.name(),
+                hostNode(circuit),
+                CaseNetwork.NEGATIVE,
+                loadA));
+        sumA += loadA;
+      }
     }
+    return sumA;
   }
 
   private void wire(

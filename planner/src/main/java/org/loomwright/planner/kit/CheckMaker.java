@@ -50,6 +50,7 @@ final class CheckMaker {
     HeatChecks heat = new HeatChecks(heats, list);
     leads.forEach(sized -> heat.check(sized, evaluation));
     fuses.forEach(this::slotRating);
+    new SelectivityChecks(leads, feeds, list).check();
     new CapacityChecks(sets, list).check();
     return list.checks();
   }
@@ -91,18 +92,7 @@ final class CheckMaker {
         }
       }
     } catch (SumException outsideTheSums) {
-      // Nobody can say that such a lead is safe, so it fails by name.
-      list.add(
-          "sums/" + sized.lead().id(),
-          "within what the sums can judge",
-          subject,
-          cases,
-          0,
-          1,
-          false,
-          "",
-          outsideTheSums.getMessage() == null ? "" : outsideTheSums.getMessage(),
-          List.of());
+      list.addOutside("sums/" + sized.lead().id(), subject, cases, outsideTheSums);
     }
   }
 

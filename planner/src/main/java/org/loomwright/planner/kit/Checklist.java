@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.loomwright.model.design.Check;
 import org.loomwright.model.design.TraceLine;
+import org.loomwright.physics.SumException;
 import org.loomwright.physics.Trace;
 
 /** Gathers the checks of a kit under one marginal band. */
@@ -47,6 +48,22 @@ final class Checklist {
       String source,
       List<TraceLine> trace) {
     checks.add(Check.of(id, name, subject, cases, figure, limit, atMost, unit, 0, source, trace));
+  }
+
+  // Nobody can say that it is safe, so it fails by name.
+  void addOutside(String id, String subject, List<String> cases, SumException outsideTheSums) {
+    String why = outsideTheSums.getMessage();
+    add(
+        id,
+        "within what the sums can judge",
+        subject,
+        cases,
+        0,
+        1,
+        false,
+        "",
+        why == null ? "" : why,
+        List.of());
   }
 
   /** The trace of a sum as the design keeps it. */

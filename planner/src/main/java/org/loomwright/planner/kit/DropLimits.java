@@ -3,6 +3,7 @@ package org.loomwright.planner.kit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.loomwright.model.design.Verdict;
 import org.loomwright.model.equipment.NeedKind;
 import org.loomwright.model.kit.KitOrder;
 import org.loomwright.model.quantity.Percent;
@@ -14,9 +15,11 @@ import org.loomwright.planner.ways.Way;
 /** What a need may lose on its feed or ground, and the least voltage it must get. */
 final class DropLimits {
   private final KitOrder order;
+  private final double band;
 
   DropLimits(KitOrder order) {
     this.order = order;
+    this.band = order.rules().marginalBand().value().fraction();
   }
 
   /**
@@ -26,6 +29,7 @@ final class DropLimits {
    * @param at the joint case
    * @param figures what the need gets there
    * @param limitV most drop allowed, V
+   * @param band share of the limit within which a check is marginal
    * @param limit the rule it comes from
    */
   record Judged(
@@ -33,15 +37,21 @@ final class DropLimits {
       JointCases.Tuple at,
       NeedFigures figures,
       double limitV,
+      double band,
       Sourced<Percent> limit) {
     /** Share of the budget used up. */
     double share() {
       return figures.dropV() / limitV;
     }
 
-    /** Whether the budget is kept. */
-    boolean keeps() {
-      return figures.dropV() <= limitV + 1e-9;
+    /** Verdict on the drop. */
+    Verdict verdict() {
+      return DropLimits.verdict(limitV - figures.dropV(), band * limitV);
+    }
+
+    /** Drop at which the check holds, V. */
+    double goalV() {
+      return limitV * (1 - band);
     }
   }
 
@@ -63,6 +73,7 @@ final class DropLimits {
                           solved.tuple(),
                           figures,
                           limit.value().fraction() * order.vehicle().supply().volts(),
+                          band,
                           limit));
                 }
               });
@@ -70,15 +81,39 @@ final class DropLimits {
     return judged;
   }
 
-  /**
-   * Volts that a need lacks in a joint case; 0 or less when it gets enough; empty if none asked.
-   */
-  static Optional<Double> lacksV(NeedAt need, NeedFigures figures) {
+  /** Verdict on the voltage a need gets; holds where none is asked for. */
+  Verdict voltage(NeedAt need, NeedFigures figures) {
     if (need.need().minimumVoltage().isEmpty() || figures.lowestV().isEmpty()) {
+      return Verdict.HOLDS;
+    }
+    double leastV = need.need().minimumVoltage().get().volts();
+    return verdict(figures.lowestV().getAsDouble() - leastV, band * leastV);
+  }
+
+  /** Volts by which a need that is not sure of its least voltage misses it, and misses holding. */
+  Optional<Missing> missing(NeedAt need, NeedFigures figures) {
+    if (voltage(need, figures) == Verdict.HOLDS) {
       return Optional.empty();
     }
-    return Optional.of(
-        need.need().minimumVoltage().get().volts() - figures.lowestV().getAsDouble());
+    double leastV = need.need().minimumVoltage().orElseThrow().volts();
+    double lacksV = leastV - figures.lowestV().orElseThrow();
+    return Optional.of(new Missing(lacksV, lacksV + band * leastV));
+  }
+
+  /**
+   * How far a figure is off.
+   *
+   * @param limitV from its limit, V; zero or less when the limit is kept
+   * @param goalV from where its check holds, V
+   */
+  record Missing(double limitV, double goalV) {}
+
+  static Verdict verdict(double distance, double band) {
+    // A last binary digit decides nothing.
+    double slack = 1e-9;
+    return distance >= band - slack
+        ? Verdict.HOLDS
+        : distance >= -slack ? Verdict.MARGINAL : Verdict.FAILS;
   }
 
   private Sourced<Percent> limit(NeedAt need, Way way) {

@@ -2,9 +2,12 @@ package org.loomwright.planner.kit;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.loomwright.model.design.FuseFit;
 import org.loomwright.model.equipment.Need;
 import org.loomwright.model.equipment.NeedKind;
@@ -31,38 +34,47 @@ final class Feeds {
   private final List<Strand> strands;
   private final Map<String, SlotFuse> slots = new LinkedHashMap<>();
 
-  /** The fuse of one slot. */
+  /**
+   * The fuse of one slot.
+   *
+   * @param load what it carries at most
+   * @param cases cases that use it
+   * @param components components these are cases of
+   */
   record SlotFuse(
-      FuseBlock block, Slot slot, org.loomwright.model.parts.Fuse part, FuseBefore before) {}
+      FuseBlock block,
+      Slot slot,
+      org.loomwright.model.parts.Fuse part,
+      FuseBefore before,
+      Load load,
+      Set<String> cases,
+      Set<String> components) {}
 
   Feeds(KitOrder order, List<Strand> strands) {
     this.order = order;
     this.strands = List.copyOf(strands);
-    Map<String, Load> loads = new LinkedHashMap<>();
-    Map<String, Double> most = new LinkedHashMap<>();
-    Map<String, Touch.AtSlot> touches = new LinkedHashMap<>();
+    Map<String, List<Use>> uses = new LinkedHashMap<>();
     for (Strand strand : strands) {
       for (String caseId : strand.cases()) {
         Optional<LeadDraft> draft = strand.in(caseId);
         if (draft.isPresent() && draft.get().a() instanceof Touch.AtSlot at) {
           List<Need> needs = strand.needs(caseId).stream().map(NeedAt::need).toList();
-          loads.merge(at.key(), Load.together(needs), Feeds::worse);
-          most.merge(at.key(), mostA(needs), Math::min);
-          touches.put(at.key(), at);
+          uses.computeIfAbsent(at.key(), k -> new ArrayList<>())
+              .add(new Use(at, strand.component(), caseId, needs));
         }
       }
     }
-    touches.forEach(
-        (key, at) ->
-            slots.put(
-                key,
-                fit(
-                    at,
-                    loads.getOrDefault(key, Load.NONE),
-                    most.getOrDefault(key, Double.POSITIVE_INFINITY))));
+    uses.forEach((key, of) -> slots.put(key, fit(of)));
   }
 
-  private SlotFuse fit(Touch.AtSlot at, Load load, double mostA) {
+  /** What one strand asks of a slot in one case. */
+  private record Use(Touch.AtSlot at, String component, String caseId, List<Need> needs) {}
+
+  private SlotFuse fit(List<Use> uses) {
+    Touch.AtSlot at = uses.get(0).at();
+    Load load = uses.stream().map(it -> Load.together(it.needs())).reduce(Load.NONE, Feeds::worse);
+    double mostA =
+        uses.stream().mapToDouble(it -> mostA(it.needs())).min().orElse(Double.POSITIVE_INFINITY);
     FuseBlock block =
         order
             .vehicle()
@@ -83,7 +95,10 @@ final class Feeds {
         slot,
         part,
         FuseBefore.inSlot(order, block, slot, part)
-            .orElseThrow(() -> new IllegalStateException("no family for " + at.key())));
+            .orElseThrow(() -> new IllegalStateException("no family for " + at.key())),
+        load,
+        uses.stream().map(Use::caseId).collect(Collectors.toCollection(LinkedHashSet::new)),
+        uses.stream().map(Use::component).collect(Collectors.toCollection(LinkedHashSet::new)));
   }
 
   /** Fuses of the kit, in order of block and slot. */

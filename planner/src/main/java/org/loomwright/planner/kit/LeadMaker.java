@@ -58,6 +58,7 @@ final class LeadMaker {
                 new WireSizer(order.parts(), order.rules()),
                 evaluator,
                 new DropLimits(order),
+                order.rules().marginalBand().value().fraction(),
                 ends::fit)
             .size();
     List<Sized> made = new ArrayList<>();

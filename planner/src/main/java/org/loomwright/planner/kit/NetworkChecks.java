@@ -190,6 +190,7 @@ final class NetworkChecks {
                       "V",
                       "Ohm's law"));
             });
+    figures.supply().forEach(part -> part(part, trace));
     trace.add(line("drop from bus bar to pin", "see there", figures.dropV(), "V", KIRCHHOFF));
     Optional<NeedFigures> ground =
         Returns.of(need, at.tuple().ways().keySet())
@@ -209,7 +210,7 @@ final class NetworkChecks {
             "lowest of all load states: " + figures.lowestState(),
             figures.lowestV().orElse(0),
             "V",
-            "network solution; the cable to the bus bar is in it too"));
+            "network solution: source less all drops, where all carry their most at once"));
     return trace;
   }
 

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.loomwright.model.design.Verdict;
 import org.loomwright.model.parts.Wire;
 import org.loomwright.planner.electrics.NeedFigures;
 import org.loomwright.planner.electrics.PathPart;
@@ -27,7 +28,10 @@ import org.loomwright.planner.sizing.WireSizer;
  * none has to. A larger wire makes its neighbours no hotter and no drop higher, so nothing that
  * passes fails later and the end does not depend on the order of the strands. Shares of a drop go
  * by length, which may leave one wire of a chain larger than it must be; so at the end each wire is
- * tried one size smaller, the one with most copper first, until none can be.
+ * tried one size smaller, the one with most load times length first, until none can be without a
+ * verdict getting worse.
+ *
+ * <p>The goal is that checks hold; where no wire on file can do that, that they are kept.
  */
 final class Sizing {
   private final List<Strand> strands;
@@ -35,6 +39,7 @@ final class Sizing {
   private final WireSizer sizer;
   private final Evaluator evaluator;
   private final DropLimits drops;
+  private final double band;
   private final EndFit fits;
   private final Map<Strand, List<Wire>> ladder = new LinkedHashMap<>();
   private final Map<String, Strand> byName = new HashMap<>();
@@ -47,13 +52,13 @@ final class Sizing {
 
   /**
    * @param wires wire of each strand
-   * @param failed strands for which no wire on file passes; they get the largest that fits
    * @param evaluation the kit with those wires
    */
-  record Result(Map<Strand, Wire> wires, Set<Strand> failed, Evaluation evaluation) {}
+  record Result(Map<Strand, Wire> wires, Evaluation evaluation) {}
 
   /**
    * @param needs what each strand has to bear
+   * @param band share of a limit within which a check is marginal
    * @param fits whether parts on file take a wire at both ends of a strand
    */
   Sizing(
@@ -61,12 +66,14 @@ final class Sizing {
       WireSizer sizer,
       Evaluator evaluator,
       DropLimits drops,
+      double band,
       EndFit fits) {
     this.strands = List.copyOf(needs.keySet());
     this.needs = needs;
     this.sizer = sizer;
     this.evaluator = evaluator;
     this.drops = drops;
+    this.band = band;
     this.fits = fits;
     for (int i = 0; i < strands.size(); i++) {
       byName.put("lead " + Evaluator.name(i), strands.get(i));
@@ -80,37 +87,24 @@ final class Sizing {
    */
   Result size() {
     Map<Strand, Wire> wires = new LinkedHashMap<>();
-    Set<Strand> failed = new LinkedHashSet<>();
     for (Strand strand : strands) {
       List<Wire> steps = steps(strand);
       ladder.put(strand, steps);
-      if (steps.isEmpty()) {
-        failed.add(strand);
-        wires.put(strand, largest(strand));
-      } else {
-        wires.put(strand, steps.get(0));
-      }
+      wires.put(strand, steps.isEmpty() ? largest(strand) : steps.get(0));
     }
     Evaluation evaluation = evaluator.of(wires);
-    for (Set<Strand> wanting = wanting(evaluation);
-        !wanting.isEmpty();
-        wanting = wanting(evaluation)) {
-      boolean changed = false;
-      for (Strand strand : wanting) {
+    for (boolean grown = true; grown; ) {
+      grown = false;
+      for (Strand strand : wanting(evaluation)) {
         Optional<Wire> next = next(strand, wires, 1);
-        if (next.isPresent()) {
-          wires.put(strand, next.get());
-          changed = true;
-        } else {
-          failed.add(strand);
-        }
+        next.ifPresent(wire -> wires.put(strand, wire));
+        grown |= next.isPresent();
       }
-      if (!changed) {
-        break;
+      if (grown) {
+        evaluation = evaluator.of(wires);
       }
-      evaluation = evaluator.of(wires);
     }
-    return passes(evaluation) ? smallest(wires, evaluation) : new Result(wires, failed, evaluation);
+    return smallest(wires, evaluation);
   }
 
   // Wires that by themselves bear fuse, ends and minimum, smallest first.
@@ -142,6 +136,7 @@ final class Sizing {
   private Result smallest(Map<Strand, Wire> found, Evaluation evaluation) {
     Map<Strand, Wire> wires = new LinkedHashMap<>(found);
     Evaluation best = evaluation;
+    Levels reached = levels(evaluation);
     List<Strand> order =
         strands.stream()
             .sorted(
@@ -157,7 +152,7 @@ final class Sizing {
           Map<Strand, Wire> trial = new LinkedHashMap<>(wires);
           trial.put(strand, smaller.get());
           Evaluation with = evaluator.of(trial);
-          if (passes(with)) {
+          if (levels(with).noWorseThan(reached)) {
             wires = trial;
             best = with;
             changed = true;
@@ -165,67 +160,76 @@ final class Sizing {
         }
       }
     }
-    return new Result(wires, Set.of(), best);
+    return new Result(wires, best);
   }
 
-  /** Whether every lead is cool enough, every drop within its budget, every voltage high enough. */
-  boolean passes(Evaluation evaluation) {
-    return strands.stream().noneMatch(strand -> tooHot(strand, evaluation))
-        && drops.drops(evaluation).stream().allMatch(DropLimits.Judged::keeps)
-        && evaluation.cases().stream()
-            .flatMap(solved -> solved.figures().needs().entrySet().stream())
-            .allMatch(
-                it -> DropLimits.lacksV(it.getKey(), it.getValue()).filter(v -> v > 0).isEmpty());
+  /** How the kit stands with given wires. */
+  Levels levels(Evaluation evaluation) {
+    List<Verdict> heat = new ArrayList<>();
+    for (Strand strand : strands) {
+      heat.add(heat(strand, evaluation.hottest(strand), evaluation));
+      heat.add(heat(strand, overload(strand, evaluation), evaluation));
+    }
+    return Levels.of(evaluation, heat, drops);
   }
 
   // Strands that a larger wire would help.
   private Set<Strand> wanting(Evaluation evaluation) {
     Set<Strand> wanting = new LinkedHashSet<>();
-    strands.stream().filter(it -> tooHot(it, evaluation)).forEach(wanting::add);
+    for (Strand strand : strands) {
+      if (heat(strand, evaluation.hottest(strand), evaluation) != Verdict.HOLDS
+          || heat(strand, overload(strand, evaluation), evaluation) != Verdict.HOLDS) {
+        wanting.add(strand);
+      }
+    }
     for (DropLimits.Judged judged : drops.drops(evaluation)) {
-      if (!judged.keeps()) {
-        overShare(judged.figures().path(), judged.figures().dropV() - judged.limitV(), wanting);
+      if (judged.verdict() != Verdict.HOLDS) {
+        double dropV = judged.figures().dropV();
+        overShare(
+            judged.figures().path(),
+            new DropLimits.Missing(dropV - judged.limitV(), dropV - judged.goalV()),
+            wanting);
       }
     }
     for (Evaluation.Solved solved : evaluation.cases()) {
       Map<NeedAt, NeedFigures> all = solved.figures().needs();
       all.forEach(
           (need, figures) ->
-              DropLimits.lacksV(need, figures)
-                  .filter(lacksV -> lacksV > 0)
+              drops
+                  .missing(need, figures)
                   .ifPresent(
-                      lacksV -> {
+                      missing -> {
                         List<PathPart> loop = new ArrayList<>(figures.path());
                         Returns.of(need, all.keySet())
                             .map(all::get)
                             .ifPresent(ground -> loop.addAll(ground.path()));
-                        overShare(loop, lacksV, wanting);
+                        overShare(loop, missing, wanting);
                       }));
     }
-    wanting.removeIf(strand -> ladder.getOrDefault(strand, List.of()).isEmpty());
     return wanting;
   }
 
-  private boolean tooHot(Strand strand, Evaluation evaluation) {
-    Wire wire = evaluation.wires().get(strand);
-    double ratingC = wire == null ? 0 : wire.rating().celsius();
-    return evaluation.conductorC(strand) > ratingC + 1e-9
-        || overloadC(strand, evaluation).conductorC() > ratingC + 1e-9;
+  private Verdict heat(Strand strand, BundleHeats.Hottest hottest, Evaluation evaluation) {
+    double ambientC = hottest.bundle().ambientC();
+    double ratingC =
+        Optional.ofNullable(evaluation.wires().get(strand)).orElseThrow().rating().celsius();
+    return DropLimits.verdict(ratingC - hottest.conductorC(), band * (ratingC - ambientC));
   }
 
   /** The strand where it is hottest while it carries for good what its fuse lets pass. */
-  BundleHeats.Hottest overloadC(Strand strand, Evaluation evaluation) {
+  private BundleHeats.Hottest overload(Strand strand, Evaluation evaluation) {
     return HeatChecks.overload(
         need(strand), evaluation.heat().getOrDefault(strand, List.of()), evaluator.heats());
   }
 
   // Leads that lose more than their share, by length, of what their leads together may lose. Where
   // even leads without any resistance would not do, no wire helps.
-  private void overShare(List<PathPart> path, double tooMuchV, Set<Strand> wanting) {
+  private void overShare(List<PathPart> path, DropLimits.Missing missing, Set<Strand> wanting) {
     List<PathPart> leads = path.stream().filter(it -> byName.containsKey(it.name())).toList();
     double leadsV = leads.stream().mapToDouble(PathPart::dropV).sum();
+    double tooMuchV = leadsV > missing.goalV() ? missing.goalV() : missing.limitV();
     double allowedV = leadsV - tooMuchV;
-    if (allowedV <= 0) {
+    if (tooMuchV <= 0 || allowedV <= 0) {
       return;
     }
     double lengthM = leads.stream().mapToDouble(Sizing::lengthM).sum();

@@ -20,10 +20,7 @@ public final class Conductors {
    * @throws org.loomwright.physics.wire.UnknownConductorException for a size no table has
    */
   public static Conductor of(Wire wire) {
-    Conductor table =
-        wire.size().awg().isPresent()
-            ? Conductor.awg(wire.size().awg().getAsInt())
-            : Conductor.metric(wire.size().areaMm2());
+    Conductor table = of(wire.size());
     return new Conductor(
         table.label(),
         table.areaMm2(),
@@ -34,14 +31,23 @@ public final class Conductors {
   }
 
   /**
+   * The conductor of a size.
+   *
+   * @throws org.loomwright.physics.wire.UnknownConductorException for a size no table has
+   */
+  public static Conductor of(WireSize size) {
+    return size.awg().isPresent()
+        ? Conductor.awg(size.awg().getAsInt())
+        : Conductor.metric(size.areaMm2());
+  }
+
+  /**
    * The conductor of a factory wire: by the tables, or for a size no table has a solid one of
    * annealed copper.
    */
-  public static Conductor of(WireSize size) {
+  public static Conductor ofFactory(WireSize size) {
     try {
-      return size.awg().isPresent()
-          ? Conductor.awg(size.awg().getAsInt())
-          : Conductor.metric(size.areaMm2());
+      return of(size);
     } catch (UnknownConductorException notInTheTable) {
       double diameterMm = Math.sqrt(4 * size.areaMm2() / Math.PI);
       return new Conductor(

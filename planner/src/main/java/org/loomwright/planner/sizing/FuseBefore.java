@@ -3,6 +3,7 @@ package org.loomwright.planner.sizing;
 import java.util.List;
 import java.util.Optional;
 import org.loomwright.model.kit.KitOrder;
+import org.loomwright.model.quantity.Current;
 import org.loomwright.model.vehicle.Circuit;
 import org.loomwright.model.vehicle.FuseBlock;
 import org.loomwright.model.vehicle.Section;
@@ -34,27 +35,51 @@ public record FuseBefore(
     notes = List.copyOf(notes);
   }
 
-  /** A fuse of which only the spot is guessed, in front of nothing that is on file. */
-  public static FuseBefore guess(KitOrder order, Fuse fuse, FuseSpot spot) {
+  /** A regular blade of which nothing is known but its spot, for first guesses. */
+  public static FuseBefore guess(KitOrder order, Current rating, FuseSpot spot) {
     return new FuseBefore(
-        fuse, false, true, spot, FaultLoop.of(order, Optional.empty(), fuse), List.of());
+        new Fuse(FuseFamily.REGULAR_BLADE, rating.amperes()),
+        false,
+        true,
+        spot,
+        FaultLoop.of(order, rating),
+        List.of());
   }
 
-  /** A fuse of the kit in a slot, of which the form must be one with a known opening time. */
+  /**
+   * A fuse of the kit in a slot; empty where no opening time is known for its form.
+   *
+   * @throws IllegalStateException when the slot's section is not one of the block
+   */
   public static Optional<FuseBefore> inSlot(
       KitOrder order, FuseBlock block, Slot slot, org.loomwright.model.parts.Fuse part) {
-    Optional<Section> section = block.section(slot.section());
+    Section section =
+        block
+            .section(slot.section())
+            .orElseThrow(() -> new IllegalStateException("no section " + slot.section()));
     return FuseForms.family(part.form())
-        .map(family -> new Fuse(family, part.rating().amperes()))
         .map(
-            fuse ->
+            family ->
                 new FuseBefore(
-                    fuse,
+                    new Fuse(family, part.rating().amperes()),
                     false,
                     true,
                     FuseSpot.at(order.vehicle(), block.place()),
-                    FaultLoop.of(order, section, fuse),
-                    List.of()));
+                    FaultLoop.of(order, section, part),
+                    ofSection(section).isPresent()
+                        ? List.of()
+                        : List.of(
+                            "rating or form of the fuse before "
+                                + section.name()
+                                + " is not on file: which opens first")));
+  }
+
+  /** The fuse before a section; empty where its rating is not on file or its form is not known. */
+  public static Optional<Fuse> ofSection(Section section) {
+    return section
+        .fuseForm()
+        .flatMap(FuseForms::family)
+        .flatMap(family -> section.fuse().map(it -> new Fuse(family, it.amperes())));
   }
 
   /**
@@ -72,17 +97,17 @@ public record FuseBefore(
         circuit.from() instanceof Spot.OfSlot from
             ? block.flatMap(it -> it.slot(from.slot()).flatMap(s -> it.section(s.section())))
             : Optional.empty();
+    Optional<FuseFamily> family = circuit.fuseForm().flatMap(FuseForms::family);
     return circuit
         .fuse()
-        .map(it -> new Fuse(FuseFamily.REGULAR_BLADE, it.amperes()))
         .map(
-            fuse ->
+            rating ->
                 new FuseBefore(
-                    fuse,
+                    new Fuse(family.orElse(FuseFamily.REGULAR_BLADE), rating.amperes()),
                     true,
-                    false,
+                    family.isPresent(),
                     FuseSpot.at(order.vehicle(), block.map(FuseBlock::place).orElse(place)),
-                    FaultLoop.of(order, section, fuse),
+                    FaultLoop.of(order, section, circuit, rating),
                     block.isEmpty()
                         ? List.of("where the fuse of " + circuit.name() + " sits is not on file")
                         : List.of()));

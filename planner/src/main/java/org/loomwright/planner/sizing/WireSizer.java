@@ -1,7 +1,9 @@
 package org.loomwright.planner.sizing;
 
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
@@ -13,13 +15,19 @@ import org.loomwright.physics.SumException;
 import org.loomwright.physics.Verdict;
 import org.loomwright.physics.wire.Drop;
 
-/** The smallest wire on file that passes every check of a lead. */
+/**
+ * The smallest wire on file that passes every check of a lead. Remembers what it judged, since many
+ * ways ask for the same; not shared between threads.
+ */
 public final class WireSizer {
   /** Name of the check of a wire against the table of fuse and smallest section. */
   public static final String SECTION = Carrying.SECTION;
 
   private final Parts parts;
   private final Protection protection;
+  private final Map<Asked, Boolean> judged = new HashMap<>();
+
+  private record Asked(Wire wire, WireNeed need) {}
 
   /** Sizes with the wires and limits of an order. */
   public WireSizer(Parts parts, Rules rules) {
@@ -52,9 +60,11 @@ public final class WireSizer {
 
   /** Whether a wire passes every check, marginally or better. */
   public boolean passes(Wire wire, WireNeed need) {
-    if (wire.rating().celsius() <= need.ambientC()) {
-      return false;
-    }
+    return wire.rating().celsius() > need.ambientC()
+        && judged.computeIfAbsent(new Asked(wire, need), asked -> judge(wire, need));
+  }
+
+  private boolean judge(Wire wire, WireNeed need) {
     try {
       return dropV(wire, need) <= need.dropV() + 1e-9 && protection.passes(wire, need);
     } catch (SumException outsideTheSums) {

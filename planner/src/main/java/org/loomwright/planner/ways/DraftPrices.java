@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.Set;
 import org.loomwright.model.equipment.Need;
 import org.loomwright.model.kit.KitOrder;
-import org.loomwright.physics.protection.Fuse;
-import org.loomwright.physics.protection.FuseFamily;
+import org.loomwright.model.parts.Fuse;
+import org.loomwright.model.quantity.Current;
 import org.loomwright.planner.need.NeedAt;
 import org.loomwright.planner.sizing.FuseBefore;
 import org.loomwright.planner.sizing.FuseForms;
@@ -17,6 +17,9 @@ import org.loomwright.planner.sizing.Load;
 
 /** Estimated cost of each drafted lead, for the needs that may use it together. */
 public final class DraftPrices {
+  /** Where no blade is on file, an estimate with a large one. */
+  private static final Current LARGE = Current.of("30 A");
+
   private final KitOrder order;
   private final LeadCosts costs;
   private final Map<String, Set<Need>> needs = new HashMap<>();
@@ -47,11 +50,11 @@ public final class DraftPrices {
   private double price(LeadDraft lead) {
     Load load = Load.together(needs.getOrDefault(lead.key(), Set.of()));
     FuseSpot spot = FuseSpot.at(order.vehicle(), lead.a().place());
-    double ratingA =
+    Current rating =
         FuseForms.best(order, "blade", spot, load, Double.POSITIVE_INFINITY)
-            .map(it -> it.rating().amperes())
-            .orElse(30.0);
-    FuseBefore fuse = FuseBefore.guess(order, new Fuse(FuseFamily.REGULAR_BLADE, ratingA), spot);
+            .map(Fuse::rating)
+            .orElse(LARGE);
+    FuseBefore fuse = FuseBefore.guess(order, rating, spot);
     return costs
         .wire(lead, load, fuse, 0, 1)
         .map(wire -> costs.cost(lead, wire, load))

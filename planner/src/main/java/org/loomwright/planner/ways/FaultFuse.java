@@ -7,8 +7,6 @@ import org.loomwright.model.equipment.NeedKind;
 import org.loomwright.model.equipment.Pin;
 import org.loomwright.model.kit.KitOrder;
 import org.loomwright.model.vehicle.FuseBlock;
-import org.loomwright.physics.protection.Fuse;
-import org.loomwright.physics.protection.FuseFamily;
 import org.loomwright.planner.need.NeedAt;
 import org.loomwright.planner.sizing.FuseBefore;
 import org.loomwright.planner.sizing.FuseForms;
@@ -46,8 +44,7 @@ public final class FaultFuse {
             .min(Comparator.comparingDouble(FuseSpot::ambientC))
             .orElseGet(() -> FuseSpot.at(order.vehicle(), ground.place()));
     return FuseForms.best(order, "blade", spot, new Load(continuousA, 0, 0), mostA)
-        .map(it -> new Fuse(FuseFamily.REGULAR_BLADE, it.rating().amperes()))
-        .map(it -> FuseBefore.guess(order, it, spot));
+        .map(it -> FuseBefore.guess(order, it.rating(), spot));
   }
 
   private static boolean feeds(FuseBlock block, Need need) {

@@ -13,9 +13,19 @@ import org.loomwright.model.design.Verdict;
 
 /** Every check of the demo says what it found, against what, by whom, and how. */
 class ChecksTest {
-  /** Checks that only compare a number on file with another one. */
+  /**
+   * Checks that only compare a number on file with another one, and the one that ends where its
+   * limit does: fuses in a row are looked at up to the largest fault and no farther.
+   */
   private static final Set<String> COMPARED =
-      Set.of("section for the fuse", "least area", "fuse limit", "slot", "terminal", "apart");
+      Set.of(
+          "section for the fuse",
+          "least area",
+          "fuse limit",
+          "slot",
+          "terminal",
+          "apart",
+          "selectivity");
 
   @ParameterizedTest
   @ValueSource(strings = {Demo.COMFORT, Demo.TRAILER})

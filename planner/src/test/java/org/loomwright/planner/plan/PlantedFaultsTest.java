@@ -124,13 +124,15 @@ class PlantedFaultsTest {
     assertThat(found.worst()).isEqualTo(Verdict.FAILS);
     List<Check> failing =
         found.checks().stream().filter(it -> it.verdict() == Verdict.FAILS).toList();
-    // 19 A through the 25 A fuse that the heater allows at most is 76 %; the shop allows 70 %.
+    // 19 A through the 25 A fuse that the heater allows at most is 76 %. Warm as the rear block is,
+    // less is allowed than the shop's 70 %: 75 % of what is left of the rating at 50 °C.
     assertThat(failing)
         .anySatisfy(
             it -> {
               assertThat(it.name()).isEqualTo("loading");
               assertThat(it.figure()).isCloseTo(0.76, within(1e-9));
-              assertThat(it.limit()).isEqualTo(0.7);
+              assertThat(it.limit()).isCloseTo(0.75 * (1 - 0.25 * 30 / 65), within(1e-9));
+              assertThat(it.source()).contains("any fuse, re-rated to the ambient");
               assertThat(it.margin()).isNegative();
               assertThat(it.subject()).startsWith("lead L");
             });
