@@ -164,6 +164,96 @@ public final class ReferenceTables {
     return table("fusing_current");
   }
 
+  /** Most current of heavy-duty contacts by their size, from memory: contact, max_A. */
+  public static ReferenceTable contactCurrents() {
+    return table("contact_current_ratings_memory");
+  }
+
+  /** Wires that terminals take: terminal, size, awg_range, mm2_range, seen. */
+  public static ReferenceTable terminalWireRanges() {
+    return table("terminal_wire_ranges");
+  }
+
+  /** Constants of the closed form of k: metal, heat_capacity_J_per_K_mm3, b_C, rho20_ohm_mm. */
+  public static ReferenceTable adiabaticFormula() {
+    return table("adiabatic_formula");
+  }
+
+  /** Colours of blade fuses, from memory: family, rating_A, colour. */
+  public static ReferenceTable bladeFuseColours() {
+    return table("blade_fuse_colours");
+  }
+
+  /** DIN 72552 designations: terminal, meaning, seen. */
+  public static ReferenceTable terminalDesignations() {
+    return table("din72552_terminals");
+  }
+
+  /** Run length at temperature of AC 43.13-1B: metal, numerator_C, offset_C. */
+  public static ReferenceTable faaRunLength() {
+    return table("faa_ac4313_formulas");
+  }
+
+  /** AC 43.13-1B Table 11-6, from memory: nominal_V, continuous_drop_V, intermittent_drop_V. */
+  public static ReferenceTable faaAllowedDrop() {
+    return table("faa_ac4313_table11_6_voltage_drop");
+  }
+
+  /** Data sheet points of fuses: type, rating_A, cold_resistance_mohm, typ_drop_mV, i2t_A2s. */
+  public static ReferenceTable fusePoints() {
+    return table("fuse_electrical_points");
+  }
+
+  /** Rules for fuses: rule, low, high, unit, seen, source. */
+  public static ReferenceTable fuseRules() {
+    return table("fuse_rules");
+  }
+
+  /** Rating of a bundle in vacuum: awg, wires, ambient_C, rating_C, rated_A. */
+  public static ReferenceTable vacuumBundle() {
+    return table("hst_bundle_facts");
+  }
+
+  /** IEC 60757 letter codes: colour, code, order. */
+  public static ReferenceTable colourCodes() {
+    return table("iec60757_colours");
+  }
+
+  /** Marine worked example of a gauge: drop_pct, volts, amps, length_ft_round_trip, table_awg. */
+  public static ReferenceTable marineExamples() {
+    return table("marine_voltage_drop_examples");
+  }
+
+  /** Cable sold by its outside size: auto_size_mm, stranding, area_mm2, amp_rating_A. */
+  public static ReferenceTable autoCable() {
+    return table("old_auto_cable");
+  }
+
+  /** Wait before work on restraint systems, by vehicle maker: maker, wait_s. */
+  public static ReferenceTable restraintWaits() {
+    return table("srs_wait_times");
+  }
+
+  /** Wire ranges of tab terminals, from memory: tab_mm, least_mm2, most_mm2. */
+  public static ReferenceTable tabTerminals() {
+    return table("tab_terminal_wire_ranges");
+  }
+
+  /** ISO 11446 trailer socket: contact, function, recommended_mm2. */
+  public static ReferenceTable trailerSocket() {
+    return table("trailer_socket_iso11446");
+  }
+
+  /** Small sections of DIN VDE 0295: area_mm2, plain_ohm_km, tinned_ohm_km. */
+  public static ReferenceTable smallSections() {
+    return table("vde0295_small_conductor_resistance");
+  }
+
+  /** Limits for workmanship: rule, value, unit, seen, source. */
+  public static ReferenceTable workmanship() {
+    return table("workmanship_rules");
+  }
+
   /**
    * A table by the name of its file without ending.
    *

@@ -16,7 +16,7 @@ import org.loomwright.model.quantity.WireSize;
  * @param areaLeast least copper of all conductors in it together
  * @param areaMost most copper of all conductors in it together
  * @param insulationMost largest insulation diameter its sleeve goes over
- * @param resistance most resistance from conductor to conductor, used
+ * @param resistance most resistance from conductor to conductor, after use
  * @param strip strip length
  * @param tool tool
  * @param price price

@@ -17,9 +17,9 @@ import org.loomwright.model.quantity.WireSize;
  * @param wireMost largest conductor it takes
  * @param insulationLeast smallest insulation diameter its crimp holds
  * @param insulationMost largest insulation diameter its crimp holds
- * @param currentLimit most continuous current with its thickest wire
- * @param currentLimits most continuous current with thinner wire or in hotter places
- * @param contactResistance most resistance of its crimp and its contact with the other half, used
+ * @param currentLimit most continuous current, whatever the wire and the place
+ * @param currentLimits less current with thinner wire or in hotter places; empty when not known
+ * @param contactResistance most resistance of its crimp and its contact, after use
  * @param strip strip length
  * @param crimpHeight conductor crimp height
  * @param tool crimp tool or die

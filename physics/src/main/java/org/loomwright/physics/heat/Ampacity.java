@@ -34,7 +34,9 @@ public final class Ampacity {
    * @param handbookA by {@link HandbookAmpacity}; empty where the handbook has no value
    * @param whyNoHandbook the reason in that case
    * @param heatBalanceA by {@link WireHeat}
-   * @param allowedA the smaller of the two; the heat balance alone where the handbook has no value
+   * @param allowedA the smaller of the two; where the handbook has no value the heat balance, but
+   *     not more than the handbook allows at the nearest edge of its table: a thinner wire or a
+   *     softer insulation is never allowed more than a tabled one
    * @param trace how it was reached
    */
   public record Result(
@@ -46,33 +48,36 @@ public final class Ampacity {
 
   /** Both methods and the smaller of them. */
   public static Result of(Input in) {
-    HandbookAmpacity.Result handbook =
-        HandbookAmpacity.of(
-            new HandbookAmpacity.Input(
-                in.conductor(),
-                in.insulationRatingC(),
-                in.ambientC(),
-                in.wires(),
-                in.loadedShare()));
+    HandbookAmpacity.Input tabled =
+        new HandbookAmpacity.Input(
+            in.conductor(), in.insulationRatingC(), in.ambientC(), in.wires(), in.loadedShare());
+    HandbookAmpacity.Result handbook = HandbookAmpacity.of(tabled);
     WireHeat.Result heat =
         WireHeat.current(
             new WireHeat.Lying(in.conductor(), in.ambientC(), in.wires(), in.loadedShare()),
             in.insulationRatingC());
-    double allowedA =
-        Math.min(handbook.currentA().orElse(Double.POSITIVE_INFINITY), heat.currentA());
-    Trace trace =
-        Trace.builder()
-            .addAll(handbook.trace())
-            .addAll(heat.trace())
-            .line(
-                "allowed current",
-                handbook.currentA().isPresent()
-                    ? "smaller of handbook and heat balance"
-                    : "heat balance alone: " + handbook.whyNone().orElse(""),
-                allowedA,
-                "A",
-                "the worse of two methods counts")
-            .build();
-    return new Result(handbook.currentA(), handbook.whyNone(), heat.currentA(), allowedA, trace);
+    double capA = handbook.currentA().orElseGet(() -> HandbookAmpacity.atEdgeA(tabled));
+    double allowedA = Math.min(capA, heat.currentA());
+    Trace.Builder trace = Trace.builder().addAll(handbook.trace()).addAll(heat.trace());
+    handbook
+        .whyNone()
+        .ifPresent(
+            why ->
+                trace.line(
+                    "handbook at the nearest edge of its table",
+                    "table * ambient factor * bundle factor",
+                    capA,
+                    "A",
+                    why));
+    trace.line(
+        "allowed current",
+        handbook.currentA().isPresent()
+            ? "smaller of handbook and heat balance"
+            : "heat balance, at most the edge of the handbook",
+        allowedA,
+        "A",
+        "the worse of two methods counts");
+    return new Result(
+        handbook.currentA(), handbook.whyNone(), heat.currentA(), allowedA, trace.build());
   }
 }

@@ -74,10 +74,7 @@ public final class HandbookAmpacity {
     double ratingC = HandbookTable.RATING_C[column];
     double tableA = row.get().ampere()[column];
     double ambientFactor = ambientFactor(ratingC, in.ambientC());
-    double bundleFactor =
-        in.loadedShare().isPresent()
-            ? BundleCurves.factor(in.wires(), in.loadedShare().getAsDouble())
-            : HandbookTable.bundleFactor(in.wires());
+    double bundleFactor = bundleFactor(in);
     double allowedA = tableA * ambientFactor * bundleFactor;
     in.loadedShare().ifPresent(s -> trace.given("loaded share", s, "1"));
     trace
@@ -102,6 +99,25 @@ public final class HandbookAmpacity {
             in.loadedShare().isPresent() ? BundleCurves.SOURCE : HandbookTable.SOURCE + " note 2")
         .line("allowed by handbook", "product", allowedA, "A", HandbookTable.SOURCE);
     return new Result(OptionalDouble.of(allowedA), Optional.empty(), trace.build());
+  }
+
+  /**
+   * Allowed current of the cell at the edge of the table that is nearest to a wire or an insulation
+   * below it. Nothing that lies below the edge can be allowed more.
+   */
+  static double atEdgeA(Input in) {
+    int column = Math.max(0, HandbookTable.columnFor(in.insulationRatingC()));
+    HandbookTable.Row row =
+        HandbookTable.rowFor(in.conductor().areaMm2()).orElse(HandbookTable.smallest());
+    return row.ampere()[column]
+        * ambientFactor(HandbookTable.RATING_C[column], in.ambientC())
+        * bundleFactor(in);
+  }
+
+  private static double bundleFactor(Input in) {
+    return in.loadedShare().isPresent()
+        ? BundleCurves.factor(in.wires(), in.loadedShare().getAsDouble())
+        : HandbookTable.bundleFactor(in.wires());
   }
 
   /** √((rating - ambient)/(rating - 30)); 0 at or above the rating. */

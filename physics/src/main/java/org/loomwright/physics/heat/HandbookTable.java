@@ -56,6 +56,11 @@ final class HandbookTable {
     return new Row(awg, ampere);
   }
 
+  /** The row of the smallest tabled gauge. */
+  static Row smallest() {
+    return ROWS.get(0);
+  }
+
   /** The largest tabled gauge whose area does not exceed the given one. */
   static Optional<Row> rowFor(double areaMm2) {
     // The slack only covers the last binary digits of the gauge formula.

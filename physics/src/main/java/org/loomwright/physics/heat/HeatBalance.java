@@ -2,6 +2,7 @@ package org.loomwright.physics.heat;
 
 import org.loomwright.physics.Require;
 import org.loomwright.physics.SumException;
+import org.loomwright.physics.packing.EqualWires;
 import org.loomwright.physics.wire.Conductor;
 import org.loomwright.physics.wire.Copper;
 
@@ -31,8 +32,12 @@ final class HeatBalance {
 
   private static final int HALVINGS = 80;
 
+  /** Two balances of the same heat count as equal within this share. */
+  private static final double ROUNDING = 1e-11;
+
   private final Conductor conductor;
   private final double ambientC;
+  private final int wires;
   private final double diameterMm;
   private final double loadedWires;
   private final double resistanceToSurface;
@@ -40,11 +45,13 @@ final class HeatBalance {
   private HeatBalance(
       Conductor conductor,
       double ambientC,
+      int wires,
       double diameterMm,
       double loadedWires,
       double resistanceToSurface) {
     this.conductor = conductor;
     this.ambientC = ambientC;
+    this.wires = wires;
     this.diameterMm = diameterMm;
     this.loadedWires = loadedWires;
     this.resistanceToSurface = resistanceToSurface;
@@ -61,7 +68,7 @@ final class HeatBalance {
   record State(double surfaceC, double conductorC, double currentA, SurfaceHeat heat) {}
 
   static HeatBalance single(Conductor c, double ambientC) {
-    return new HeatBalance(c, ambientC, c.overallDiameterMm(), 1, insulation(c));
+    return new HeatBalance(c, ambientC, 1, c.overallDiameterMm(), 1, insulation(c));
   }
 
   static HeatBalance bundle(Conductor c, double ambientC, int wires, double loadedWires) {
@@ -71,7 +78,8 @@ final class HeatBalance {
     return new HeatBalance(
         c,
         ambientC,
-        c.overallDiameterMm() * BundleShape.ratio(wires),
+        wires,
+        c.overallDiameterMm() * EqualWires.ratio(wires),
         loadedWires,
         spread + insulation(c) / loadedWires);
   }
@@ -131,6 +139,24 @@ final class HeatBalance {
     double conductorC = Math.min(surfaceC + q * resistanceToSurface, Copper.MELTING_C);
     double ohmPerM = conductor.resistanceOhmPerM(conductorC);
     return new State(surfaceC, conductorC, Math.sqrt(q / (loadedWires * ohmPerM)), heat);
+  }
+
+  /**
+   * Whether the conductor is hotter than a temperature at a current: with it, the outside would
+   * give off less than the wires make.
+   *
+   * @param conductorC at or above the ambient, °C
+   */
+  boolean isHotterThan(double conductorC, double currentA) {
+    double q = currentA * currentA * conductor.resistanceOhmPerM(conductorC) * loadedWires;
+    double surfaceC = conductorC - q * resistanceToSurface;
+    return surfaceC < ambientC
+        || SurfaceHeat.of(diameterMm, surfaceC, ambientC, EMISSIVITY).totalWPerM()
+            < q * (1 - ROUNDING);
+  }
+
+  int wires() {
+    return wires;
   }
 
   double diameterMm() {

@@ -1,5 +1,6 @@
 package org.loomwright.physics.heat;
 
+import java.util.OptionalDouble;
 import org.loomwright.physics.Require;
 import org.loomwright.physics.wire.Conductor;
 
@@ -21,9 +22,15 @@ public record LoadedWire(String name, Conductor conductor, double currentA) {
     return new LoadedWire(name, conductor, otherA);
   }
 
-  /** Joule heat at 20 °C per area of the whole wire, W/(m·mm²) but for a constant. */
-  double heatDensity() {
+  /**
+   * Joule heat per area of the whole wire with a temperature in the middle of the bundle, W/(m·mm²)
+   * but for a constant; infinite where the conductor would melt.
+   */
+  double heatDensity(double middleC) {
     double d = conductor.overallDiameterMm();
-    return currentA * currentA * conductor.ohmPerM20C() / (d * d);
+    OptionalDouble t = BundleState.conductorC(this, middleC);
+    return t.isEmpty()
+        ? Double.POSITIVE_INFINITY
+        : currentA * currentA * conductor.resistanceOhmPerM(t.getAsDouble()) / (d * d);
   }
 }

@@ -1,8 +1,11 @@
 package org.loomwright.physics.heat;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.OptionalDouble;
 import org.loomwright.physics.Require;
 import org.loomwright.physics.Trace;
+import org.loomwright.physics.packing.EqualWires;
 import org.loomwright.physics.wire.Conductor;
 import org.loomwright.physics.wire.Copper;
 
@@ -10,7 +13,9 @@ import org.loomwright.physics.wire.Copper;
  * Steady conductor temperature at a current, and current at a conductor temperature, by heat
  * balance: Joule heat, natural convection round a horizontal cylinder (Churchill and Chu 1975),
  * radiation, conduction through insulation and bundle. Single wire in still air, or one wire in a
- * bundle of equal wires. A bundled wire is never rated better than the same wire alone.
+ * bundle of equal wires. A bundled wire is never rated better than the same wire alone or in a
+ * smaller bundle of the same loaded share: a few idle wires more, or a count that packs badly, give
+ * a bundle more surface, and that is not relied on.
  *
  * <p>Tried against 33 CFR 183.425 Table 5 at 30 °C ambient: 0.90 to 1.30 times the table for 8 to
  * 18 AWG in the 80, 90, 105 and 125 °C columns.
@@ -21,6 +26,13 @@ public final class WireHeat {
 
   /** Most wires a bundle may hold here; harnesses stay far below. */
   private static final int MOST_WIRES = 1000;
+
+  /**
+   * Smaller bundles are looked at up to this many wires. Beyond, the diameter grows without jumps,
+   * and either more wires are loaded, which is worse, or one wire stays loaded among more idle
+   * ones, which is first better and then worse, so that the ends of the range suffice.
+   */
+  private static final int LARGEST_SMALLER = 20;
 
   private WireHeat() {}
 
@@ -46,13 +58,22 @@ public final class WireHeat {
       return new Lying(conductor, ambientC, 1, OptionalDouble.empty());
     }
 
-    private double loadedWires() {
-      return Math.max(1, wires * loadedShare.orElse(1));
+    /** The bundle, the wire alone, and the smaller bundles of the same share that may be worse. */
+    List<HeatBalance> balances() {
+      List<HeatBalance> all = new ArrayList<>();
+      if (wires > 1) {
+        all.add(bundle(wires));
+      }
+      all.add(HeatBalance.single(conductor, ambientC));
+      for (int smaller = Math.min(wires - 1, LARGEST_SMALLER); smaller > 1; smaller--) {
+        all.add(bundle(smaller));
+      }
+      return all;
     }
 
-    /** The balance of the whole bundle. */
-    HeatBalance bundleBalance() {
-      return HeatBalance.bundle(conductor, ambientC, wires, loadedWires());
+    private HeatBalance bundle(int count) {
+      double loaded = Math.max(1, count * loadedShare.orElse(1));
+      return HeatBalance.bundle(conductor, ambientC, count, loaded);
     }
   }
 
@@ -80,15 +101,13 @@ public final class WireHeat {
    */
   public static Result temperature(Lying lying, double currentA) {
     Require.notNegative("current", currentA, "A");
-    HeatBalance alone = HeatBalance.single(lying.conductor(), lying.ambientC());
-    HeatBalance.State best = alone.atCurrent(currentA);
-    HeatBalance balance = alone;
-    if (lying.wires() > 1) {
-      HeatBalance bundle = lying.bundleBalance();
-      HeatBalance.State state = bundle.atCurrent(currentA);
-      if (state.conductorC() >= best.conductorC()) {
-        best = state;
-        balance = bundle;
+    List<HeatBalance> balances = lying.balances();
+    HeatBalance balance = balances.get(0);
+    HeatBalance.State best = balance.atCurrent(currentA);
+    for (HeatBalance other : balances) {
+      if (other.isHotterThan(best.conductorC(), currentA)) {
+        balance = other;
+        best = other.atCurrent(currentA);
       }
     }
     Trace.Builder trace = Trace.builder();
@@ -111,15 +130,13 @@ public final class WireHeat {
   public static Result current(Lying lying, double conductorC) {
     Require.within("conductor temperature", conductorC, -60, Copper.MELTING_C, "°C");
     double targetC = Math.max(conductorC, lying.ambientC());
-    HeatBalance alone = HeatBalance.single(lying.conductor(), lying.ambientC());
-    HeatBalance.State least = alone.atConductor(targetC);
-    HeatBalance balance = alone;
-    if (lying.wires() > 1) {
-      HeatBalance bundle = lying.bundleBalance();
-      HeatBalance.State state = bundle.atConductor(targetC);
-      if (state.currentA() <= least.currentA()) {
-        least = state;
-        balance = bundle;
+    List<HeatBalance> balances = lying.balances();
+    HeatBalance balance = balances.get(0);
+    HeatBalance.State least = balance.atConductor(targetC);
+    for (HeatBalance other : balances) {
+      if (other.isHotterThan(targetC, least.currentA())) {
+        balance = other;
+        least = other.atConductor(targetC);
       }
     }
     Trace.Builder trace = Trace.builder();
@@ -147,9 +164,16 @@ public final class WireHeat {
   private static void describe(
       Trace.Builder trace, Lying lying, HeatBalance balance, HeatBalance.State state) {
     Conductor c = lying.conductor();
+    trace.given("ambient", lying.ambientC(), "°C").given("wires in the bundle", lying.wires(), "1");
+    if (balance.wires() != lying.wires()) {
+      trace.line(
+          "wires that count",
+          "worst of this bundle and all smaller ones",
+          balance.wires(),
+          "1",
+          "more surface by more wires is not relied on");
+    }
     trace
-        .given("ambient", lying.ambientC(), "°C")
-        .given("wires in the bundle", lying.wires(), "1")
         .given("wires loaded at once", balance.loadedWires(), "1")
         .line(
             "resistance per metre of " + c.label() + " at temperature",
@@ -159,10 +183,10 @@ public final class WireHeat {
             c.source())
         .line(
             "outside diameter",
-            lying.wires() == 1 ? "table" : "wire diameter * packing ratio",
+            balance.wires() == 1 ? "table" : "wire diameter * packing ratio",
             balance.diameterMm(),
             "mm",
-            lying.wires() == 1 ? c.source() : BundleShape.SOURCE)
+            balance.wires() == 1 ? c.source() : EqualWires.SOURCE)
         .line(
             "thermal resistance conductor to surface",
             "ln(D/d) / (2 pi k), in a bundle with the loaded wires in the middle",

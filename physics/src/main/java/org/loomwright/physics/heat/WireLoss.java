@@ -10,21 +10,21 @@ final class WireLoss {
   private WireLoss() {}
 
   /**
-   * The smallest of what a wire loses alone, in its bundle, and either of them covered.
+   * The smallest of what a wire loses alone, in its bundle and in the smaller bundles that {@link
+   * WireHeat} looks at, and any of them covered.
    *
    * @return a curve up to the melting point of copper
    */
   static LossCurve of(WireHeat.Lying lying, List<Covering> coverings) {
-    HeatBalance alone = HeatBalance.single(lying.conductor(), lying.ambientC());
-    LossCurve least = curve(alone, lying.ambientC(), List.of());
-    if (lying.wires() > 1) {
-      HeatBalance bundle = lying.bundleBalance();
-      least = least.smaller(curve(bundle, lying.ambientC(), List.of()));
-      if (!coverings.isEmpty()) {
-        least = least.smaller(curve(bundle, lying.ambientC(), coverings));
+    List<HeatBalance> balances = lying.balances();
+    LossCurve least = curve(balances.get(0), lying.ambientC(), List.of());
+    for (HeatBalance balance : balances) {
+      if (balance != balances.get(0)) {
+        least = least.smaller(curve(balance, lying.ambientC(), List.of()));
       }
-    } else if (!coverings.isEmpty()) {
-      least = least.smaller(curve(alone, lying.ambientC(), coverings));
+      if (!coverings.isEmpty() && (balance.wires() > 1 || lying.wires() == 1)) {
+        least = least.smaller(curve(balance, lying.ambientC(), coverings));
+      }
     }
     return least;
   }

@@ -51,7 +51,7 @@ public record WorstCaseRequest(
     /** Checks the order. */
     public EmfRange {
       Require.notNegative("lowest electromotive force", lowV, "V");
-      if (!(highV >= lowV) || Double.isInfinite(highV)) {
+      if (!(highV >= lowV)) {
         throw new SumException(
             "highest electromotive force must be at least the lowest, "
                 + Require.text(lowV)
@@ -59,6 +59,7 @@ public record WorstCaseRequest(
                 + Require.text(highV)
                 + " V");
       }
+      Require.notNegative("highest electromotive force", highV, "V");
     }
   }
 

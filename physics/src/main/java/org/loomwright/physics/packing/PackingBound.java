@@ -9,12 +9,14 @@ package org.loomwright.physics.packing;
  *   <li>the three largest: exact, r1 + r2 where the third lies beside them, otherwise the circle
  *       touched by three that touch each other (Descartes 1643);
  *   <li>the k largest, each taken as small as the k-th: n circles whose centres are at least d
- *       apart in a disc of radius ρ obey n ≤ (2/√3) π ρ²/d² + π ρ/d + 1 (Groemer 1960, Oler 1961).
+ *       apart in a disc of radius ρ obey n ≤ (2/√3) π ρ²/d² + π ρ/d + 1 (Groemer 1960, Oler 1961);
+ *       and up to 13 and for 19 of them the smallest circle is proven ({@link EqualWires}).
  * </ul>
  */
 final class PackingBound {
   static final String SOURCE =
-      "area; Descartes 1643 for the three largest; Groemer 1960 and Oler 1961 for the k largest";
+      "area; Descartes 1643 for the three largest; Groemer 1960, Oler 1961 and proven"
+          + " packings of equal circles for the k largest";
 
   private PackingBound() {}
 
@@ -28,7 +30,7 @@ final class PackingBound {
     double bound = radii[0];
     for (int k = 1; k <= radii.length; k++) {
       squares += radii[k - 1] * radii[k - 1];
-      bound = Math.max(bound, radii[k - 1] * equal(k));
+      bound = Math.max(bound, radii[k - 1] * Math.max(equal(k), EqualWires.provenRatio(k)));
     }
     if (radii.length > 1) {
       bound = Math.max(bound, radii[0] + radii[1]);

@@ -6,13 +6,16 @@ import org.loomwright.physics.wire.Conductor;
 
 /** Smallest and largest current of a short circuit behind a fuse. */
 public final class FaultCurrents {
+  /** Largest fault current that the sums of protection take, A. */
+  public static final double LARGEST_A = 100_000;
+
   private FaultCurrents() {}
 
   /**
    * @param lowestV lowest supply at which a fault must clear, V
    * @param highestV highest supply, V, not below the lowest
    * @param strongSourceOhm resistance of source and cable up to the fuse at its best: full warm
-   *     battery, ohm, 0.0001 to 10
+   *     battery, ohm, 0.0001 to 10, and so much that at most 100 000 A flow at the highest supply
    * @param weakSourceOhm the same at its worst: old cold battery, ohm, not below the best
    * @param conductor wire of feed and return
    * @param feedM from the fuse to the end of the line, m
@@ -40,6 +43,12 @@ public final class FaultCurrents {
       Require.within("length of the return", returnM, 0, 1000, "m");
       Require.within("resistance of contacts", contactsOhm, 0, 10, "ohm");
       Require.within("hot conductor", hotC, -60, 400, "°C");
+      Require.within(
+          "fault near the source (highest supply over strong source)",
+          highestV / strongSourceOhm,
+          0,
+          LARGEST_A,
+          "A");
     }
   }
 

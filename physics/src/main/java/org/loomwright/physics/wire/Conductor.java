@@ -30,6 +30,7 @@ public record Conductor(
     Require.positive("conductor area of " + label, areaMm2, "mm²");
     Require.positive("resistance of " + label, ohmPerM20C, "ohm/m");
     Require.positive("conductor diameter of " + label, conductorDiameterMm, "mm");
+    Require.positive("outside diameter of " + label, overallDiameterMm, "mm");
     if (!(overallDiameterMm > conductorDiameterMm)) {
       throw new SumException(
           "outside diameter of "

@@ -149,6 +149,19 @@ final class FaaHandbookTest {
         .isLessThanOrEqualTo(FaaHandbook.correctedLength(10, cool));
   }
 
+  /** The copper row of the run length sum: L2 = 254.5 L1 / (234.5 + T2). */
+  @Test
+  void runLengthCarriesThePrintedConstants() {
+    Row row = ReferenceTables.faaRunLength().rows().get(0);
+    assertThat(row.text("metal")).isEqualTo("copper");
+    for (double conductorC : new double[] {-60, 20, 105, 182, 300}) {
+      assertThat(FaaHandbook.correctedLength(15.5, conductorC))
+          .isCloseTo(
+              row.number("numerator_C") * 15.5 / (row.number("offset_C") + conductorC),
+              within(1e-12));
+    }
+  }
+
   /** By hand: 254.5 · 10 / (234.5 + 20) = 10; at 100 °C 254.5·10/334.5 = 7.608. */
   @Test
   void runLengthByHand() {

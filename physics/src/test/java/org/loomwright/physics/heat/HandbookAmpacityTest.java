@@ -68,6 +68,23 @@ final class HandbookAmpacityTest {
     assertThat(compared).isEqualTo(HandbookTable.RATING_C.length);
   }
 
+  /** Note 2, every printed row at both of its ends. */
+  @Test
+  void bundleNoteIsThePrintedOne() {
+    int compared = 0;
+    for (Row row : ReferenceTables.cfrNotes().rows()) {
+      if (row.text("factor_kind").startsWith("bundle")) {
+        compared++;
+        for (String end : row.text("key").split("[-+]")) {
+          assertThat(HandbookTable.bundleFactor(Integer.parseInt(end)))
+              .as(row.where())
+              .isEqualTo(row.number("factor"));
+        }
+      }
+    }
+    assertThat(compared).isEqualTo(5);
+  }
+
   /** Note 2, bundle factors. */
   @ParameterizedTest
   @CsvSource({

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.loomwright.physics.TestConductors;
+import org.loomwright.physics.packing.EqualWires;
 import org.loomwright.reference.ReferenceTable.Row;
 import org.loomwright.reference.ReferenceTables;
 
@@ -132,14 +133,14 @@ final class SurfaceHeatTest {
       int n = (int) row.number("n");
       double published = row.number("ratio_R_over_r");
       if (n <= 19) {
-        assertThat(BundleShape.ratio(n)).isCloseTo(published, Percentage.withPercentage(1e-6));
+        assertThat(EqualWires.ratio(n)).isCloseTo(published, Percentage.withPercentage(1e-6));
       }
-      assertThat(BundleShape.ratio(n))
+      assertThat(EqualWires.ratio(n))
           .as(n + " wires")
           .isBetween(0.90 * published, published * (1 + 1e-8));
     }
     for (int n = 2; n <= 300; n++) {
-      assertThat(BundleShape.ratio(n)).isGreaterThanOrEqualTo(BundleShape.ratio(n - 1));
+      assertThat(EqualWires.ratio(n)).isGreaterThanOrEqualTo(EqualWires.ratio(n - 1));
     }
   }
 }

@@ -63,6 +63,29 @@ final class WireHeatTest {
     }
   }
 
+  /**
+   * A space agency's preferred-parts rating of a bundle in vacuum. Ours in air is above it; what
+   * radiation alone carries away at our surface temperature allows 1 to 1.7 times the rating, which
+   * keeps a reserve of its own.
+   */
+  @Test
+  void aBundleInAirCarriesMoreThanItsRatingInVacuum() {
+    for (Row row : ReferenceTables.vacuumBundle().rows()) {
+      WireHeat.Result air =
+          WireHeat.current(
+              new WireHeat.Lying(
+                  Conductor.awg(row.gauge("awg")),
+                  row.number("ambient_C"),
+                  (int) row.number("wires"),
+                  OptionalDouble.empty()),
+              row.number("rating_C"));
+      double radiated = air.radiationWPerM() / (air.radiationWPerM() + air.convectionWPerM());
+      double radiationA = air.currentA() * Math.sqrt(radiated);
+      assertThat(air.currentA()).as(row.where()).isGreaterThan(row.number("rated_A"));
+      assertThat(radiationA / row.number("rated_A")).as(row.where()).isBetween(1.0, 1.7);
+    }
+  }
+
   @Provide
   Arbitrary<Conductor> conductors() {
     return TestConductors.any();

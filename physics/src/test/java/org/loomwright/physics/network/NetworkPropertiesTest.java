@@ -16,7 +16,7 @@ import net.jqwik.api.constraints.DoubleRange;
 /** Laws that hold for every network. */
 final class NetworkPropertiesTest {
   private static Network linear(long seed) {
-    return RandomNetworks.of(seed, RandomNetworks.Loads.LINEAR);
+    return RandomNetworks.solvable(seed, RandomNetworks.Loads.LINEAR);
   }
 
   /** Scales sources and currents; zero leaves the resistances alone. */
@@ -61,7 +61,7 @@ final class NetworkPropertiesTest {
   /** Passive parts only take power; no node lies outside the range the sources span. */
   @Property(tries = 200)
   void passivity(@ForAll long seed) {
-    Network n = RandomNetworks.of(seed, RandomNetworks.Loads.LINEAR);
+    Network n = linear(seed);
     Solved s = NetworkAssert.solved(n);
     double highest = n.all(Source.class).stream().mapToDouble(Source::emfV).max().orElse(0);
     for (Link link : n.all(Link.class)) {
@@ -121,7 +121,7 @@ final class NetworkPropertiesTest {
   /** With a longer wire in the line the constant powers draw no less and get no more voltage. */
   @Property(tries = 100)
   void constantPowerDrawsMoreOverALongerLine(
-      @ForAll @DoubleRange(min = 1, max = 100) double watt,
+      @ForAll @DoubleRange(min = 1, max = 400) double watt,
       @ForAll @DoubleRange(min = 0.01, max = 0.2) double ohm) {
     NetworkOutcome near = NetworkSolver.solve(line(watt, ohm));
     NetworkOutcome far = NetworkSolver.solve(line(watt, 1.1 * ohm));
@@ -131,7 +131,11 @@ final class NetworkPropertiesTest {
       assertThat(NetworkAssert.checked(f).voltageV("pin")).isLessThan(n.voltageV("pin"));
       assertThat(f.flow("device").currentA()).isGreaterThan(n.flow("device").currentA());
     }
-    assertThat(near instanceof Solved).isEqualTo(144 >= 4 * watt * (ohm + 0.01));
+    double most = 144 / (4 * (ohm + 0.01));
+    // Within a millionth of the most power either answer is right.
+    if (Math.abs(watt - most) > 1e-6 * most) {
+      assertThat(near instanceof Solved).isEqualTo(watt < most);
+    }
   }
 
   private static Network line(double watt, double ohm) {

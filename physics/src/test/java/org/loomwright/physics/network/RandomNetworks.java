@@ -35,6 +35,18 @@ final class RandomNetworks {
     return new RandomNetworks(seed).make(kinds);
   }
 
+  /**
+   * The first network with a state from a seed on: now and then the loads of a seed take more than
+   * its wires bring.
+   */
+  static Network solvable(long seed, Loads kinds) {
+    long at = seed;
+    while (!(NetworkSolver.solve(of(at, kinds)) instanceof Solved)) {
+      at++;
+    }
+    return of(at, kinds);
+  }
+
   /** A network of one source and single lines without meshes. */
   static Network tree(long seed, Loads kinds) {
     RandomNetworks made = new RandomNetworks(seed);

@@ -3,6 +3,7 @@ package org.loomwright.physics.protection;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
@@ -43,6 +44,88 @@ final class FuseTest {
       }
     }
     assertThat(compared).isGreaterThan(130);
+  }
+
+  /**
+   * Melting I²t of data sheets: at 600 % of the rating a fuse that takes this energy opens within
+   * its band.
+   */
+  @Test
+  void meltingEnergyLiesWithinTheBand() {
+    int compared = 0;
+    for (Row row : ReferenceTables.fusePoints().rows()) {
+      for (FuseFamily family : FuseFamily.values()) {
+        if (family.label().equals(row.text("type"))) {
+          compared++;
+          Fuse fuse = new Fuse(family, row.number("rating_A"));
+          double currentA = 6 * fuse.ratingA();
+          double meltsS = row.number("i2t_A2s") / (currentA * currentA);
+          assertThat(meltsS)
+              .as(row.where())
+              .isBetween(fuse.shortestOpeningS(currentA), fuse.longestOpeningS(currentA));
+        }
+      }
+      if (!row.blank("typ_drop_mV")) {
+        // Warm at its rating a fuse drops more than its cold resistance says.
+        assertThat(row.number("typ_drop_mV"))
+            .as(row.where())
+            .isGreaterThan(row.number("cold_resistance_mohm") * row.number("rating_A"));
+      }
+    }
+    assertThat(compared).isEqualTo(ReferenceTables.fusePoints().rows().size());
+  }
+
+  /** Ratings for which a body colour is known are those of the families, and the other way. */
+  @Test
+  void everyBladeRatingHasItsColour() {
+    for (FuseFamily family :
+        List.of(FuseFamily.REGULAR_BLADE, FuseFamily.SMALL_BLADE, FuseFamily.LARGE_BLADE)) {
+      String word =
+          switch (family) {
+            case REGULAR_BLADE -> "regular";
+            case SMALL_BLADE -> "small";
+            default -> "large";
+          };
+      List<Double> coloured =
+          ReferenceTables.bladeFuseColours().rows().stream()
+              .filter(row -> List.of(row.text("family").split(" ")).contains(word))
+              .map(row -> row.number("rating_A"))
+              .toList();
+      assertThat(coloured).as(family.label()).containsAll(family.ratingsA());
+      // Only the 1 A colour has no small blade.
+      coloured.stream()
+          .filter(rating -> rating > 1)
+          .forEach(rating -> assertThat(family.ratingsA()).contains(rating));
+    }
+  }
+
+  /**
+   * Rules of other standards: every band is at least as fast as UL 248-14 asks of a supplementary
+   * fuse, and the makers' 75 to 80 % is the range of our limits at room temperature.
+   */
+  @Test
+  void bandsAndLoadingKeepWithinTheRules() {
+    for (Row row : ReferenceTables.fuseRules().rows()) {
+      switch (row.text("rule")) {
+        case "supplementary fuse opens at 135 %" -> fasterThan(1.35, row.number("high"));
+        case "supplementary fuse of 0 to 30 A opens at 200 %" -> fasterThan(2, row.number("high"));
+        case "continuous load at 23 to 25 C" ->
+            assertThat(LoadingByPlace.of(FuseFamily.LARGE_BLADE, FusePlace.CABIN, 20).considered())
+                .extracting(LoadingLimit::share)
+                .contains(row.number("low") / 100, row.number("high") / 100);
+        default -> throw new AssertionError(row.where());
+      }
+    }
+  }
+
+  private static void fasterThan(double multiple, double seconds) {
+    for (FuseFamily family : FuseFamily.values()) {
+      for (double ratingA : family.ratingsA()) {
+        assertThat(new Fuse(family, ratingA).longestOpeningS(multiple * ratingA))
+            .as(ratingA + " A " + family.label())
+            .isLessThanOrEqualTo(seconds);
+      }
+    }
   }
 
   /** By hand: at 1.8 times, half way in logs from 1.6 to 2.0 is 1.789: √(0.25 · 0.15) = 0.194 s. */

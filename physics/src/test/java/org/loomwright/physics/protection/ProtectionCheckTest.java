@@ -323,5 +323,9 @@ final class ProtectionCheckTest {
     assertThatThrownBy(
             () -> new FaultCurrents.Loop(11, 15, 0.02, 0.01, Conductor.metric(1), 1, 1, 0, 105))
         .hasMessageContaining("resistance of a weak source must be from 0.02 to 10 ohm");
+    assertThatThrownBy(
+            () -> new FaultCurrents.Loop(11, 15, 1e-4, 0.01, Conductor.metric(1), 1, 1, 0, 105))
+        .hasMessageContaining("fault near the source")
+        .hasMessageContaining("from 0 to 100000 A, but is 150000 A");
   }
 }

@@ -96,9 +96,11 @@ final class GaugeChoiceTest {
     for (Conductor c : sizes) {
       double dropV = in.currentA() * in.oneWayLengthM() * c.ohmPerM20C() * (234.5 + 105) / 254.5;
       boolean passes =
-          dropV <= in.supplyV() * in.maxDropPercent() / 100
+          // A figure at its limit but for the last binary digits is within it.
+          dropV <= in.supplyV() * in.maxDropPercent() / 100 * (1 + 1e-9)
               && in.currentA()
-                  <= Ampacity.of(Ampacity.Input.single(c, 105, in.ambientC())).allowedA();
+                  <= Ampacity.of(Ampacity.Input.single(c, 105, in.ambientC())).allowedA()
+                      * (1 + 1e-9);
       if (pick.isPresent() && c.equals(pick.get().conductor())) {
         assertThat(passes).as(c.label()).isTrue();
         assertThat(Check.worst(pick.get().checks())).isNotEqualTo(Verdict.FAILS);

@@ -2,10 +2,8 @@ package org.loomwright.planner.kit;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.loomwright.model.design.Check;
 import org.loomwright.model.design.FuseFit;
-import org.loomwright.model.design.Landing;
 import org.loomwright.model.design.TraceLine;
 import org.loomwright.model.kit.KitOrder;
 import org.loomwright.model.vehicle.Circuit;
@@ -39,7 +37,7 @@ final class CheckMaker {
       List<FuseFit> fuses, Evaluation evaluation, BundleHeats heats, boolean complete) {
     leads.forEach(this::protection);
     leads.forEach(this::leastArea);
-    leads.forEach(this::terminals);
+    new EndChecks(order, leads.stream().map(Sized::lead).toList(), list).check();
     for (CaseSet set : sets) {
       for (NeedAt need : set.needs()) {
         fuseLimit(set, need);
@@ -114,42 +112,6 @@ final class CheckMaker {
                       need.need().standard().orElse("the equipment's maker"),
                       List.of()));
     }
-  }
-
-  private void terminals(Sized sized) {
-    for (boolean a : new boolean[] {true, false}) {
-      var end = a ? sized.lead().a() : sized.lead().b();
-      end.uses().stream()
-          .map(use -> terminal(use.landing()))
-          .flatMap(Optional::stream)
-          .distinct()
-          .map(order.parts()::terminal)
-          .flatMap(Optional::stream)
-          .forEach(
-              terminal ->
-                  list.add(
-                      "terminal/" + sized.lead().id() + "/" + terminal.id(),
-                      "current through terminal " + terminal.id(),
-                      "lead " + sized.lead().id(),
-                      List.copyOf(sized.strand().cases()),
-                      sized.lead().currentA(),
-                      terminal.currentLimit().amperes(),
-                      true,
-                      "A",
-                      terminal.source(),
-                      List.of()));
-    }
-  }
-
-  private static Optional<String> terminal(Landing landing) {
-    if (landing instanceof Landing.InCavity in) {
-      return Optional.of(in.terminal());
-    } else if (landing instanceof Landing.InHousing in) {
-      return Optional.of(in.terminal());
-    } else if (landing instanceof Landing.InSlot in) {
-      return Optional.of(in.terminal());
-    }
-    return Optional.empty();
   }
 
   private void fuseLimit(CaseSet set, NeedAt need) {

@@ -65,7 +65,7 @@ final class Ends {
                         wire,
                         load.continuousA(),
                         pullPlug(touch, strand, caseId),
-                        otherMm2(touch, strand, caseId, wires))
+                        beside(touch, strand, wires))
                     .orElseThrow(
                         () ->
                             new IllegalStateException(
@@ -145,8 +145,9 @@ final class Ends {
         .orElse(false);
   }
 
-  private double otherMm2(Touch touch, Strand strand, String caseId, Map<Strand, Wire> wires) {
+  private EndParts.Beside beside(Touch touch, Strand strand, Map<Strand, Wire> wires) {
     double area = 0;
+    double diameterMm = 0;
     for (Strand other : strands) {
       Wire wire = wires.get(other);
       if (other != strand && wire != null && touch instanceof Touch.AtJoint) {
@@ -156,9 +157,10 @@ final class Ends {
                 .anyMatch(
                     it -> it.a().key().equals(touch.key()) || it.b().key().equals(touch.key()));
         area += meets ? wire.size().areaMm2() : 0;
+        diameterMm = meets ? Math.max(diameterMm, wire.diameter().mm()) : diameterMm;
       }
     }
-    return area;
+    return new EndParts.Beside(area, diameterMm);
   }
 
   // A terminal or joint made on the bench can be cut off and spliced in the vehicle, not the other

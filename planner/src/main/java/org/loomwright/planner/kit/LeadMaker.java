@@ -50,17 +50,8 @@ final class LeadMaker {
   }
 
   Leads make(Evaluator evaluator) {
-    Map<Strand, WireNeed> needs = new LinkedHashMap<>();
-    strands.forEach(strand -> needs.put(strand, need(strand)));
-    Sizing.Result sized =
-        new Sizing(
-                needs,
-                new WireSizer(order.parts(), order.rules()),
-                evaluator,
-                new DropLimits(order),
-                order.rules().marginalBand().value().fraction(),
-                ends::fit)
-            .size();
+    Map<Strand, WireNeed> needs = needs();
+    Sizing.Result sized = sizing(needs, evaluator).size();
     List<Sized> made = new ArrayList<>();
     needs.forEach(
         (strand, need) -> {
@@ -75,6 +66,24 @@ final class LeadMaker {
           }
         });
     return new Leads(made, sized.evaluation());
+  }
+
+  /** What each strand has to bear. */
+  Map<Strand, WireNeed> needs() {
+    Map<Strand, WireNeed> needs = new LinkedHashMap<>();
+    strands.forEach(strand -> needs.put(strand, need(strand)));
+    return needs;
+  }
+
+  /** The search for the wires. */
+  Sizing sizing(Map<Strand, WireNeed> needs, Evaluator evaluator) {
+    return new Sizing(
+        needs,
+        new WireSizer(order.parts(), order.rules()),
+        evaluator,
+        new DropLimits(order),
+        order.rules().marginalBand().value().fraction(),
+        ends::fit);
   }
 
   private Lead lead(String id, Strand strand, Wire wire, WireNeed need, Map<Strand, Wire> wires) {

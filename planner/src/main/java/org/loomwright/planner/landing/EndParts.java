@@ -44,13 +44,35 @@ public final class EndParts {
    */
   public Optional<Landing> make(
       Touch touch, Wire wire, double currentA, boolean pullPlug, double otherAreaMm2) {
+    return make(touch, wire, currentA, pullPlug, new Beside(otherAreaMm2, 0));
+  }
+
+  /**
+   * The other conductors in a splice.
+   *
+   * @param areaMm2 their copper
+   * @param diameterMm thickest insulation of them, zero when not known
+   */
+  public record Beside(double areaMm2, double diameterMm) {}
+
+  /** The same, with the insulation of the other conductors in the same splice. */
+  public Optional<Landing> make(
+      Touch touch, Wire wire, double currentA, boolean pullPlug, Beside beside) {
     if (touch instanceof Touch.AtCavity at) {
       return order
           .vehicle()
           .connector(at.connector())
           .map(Connector::housing)
           .flatMap(parts::housing)
-          .flatMap(housing -> inHousing(housing, at.cavity(), wire, currentA))
+          .flatMap(
+              housing ->
+                  inHousing(
+                      housing,
+                      at.cavity(),
+                      wire,
+                      currentA,
+                      ambientC(at.place()),
+                      Platings.atConnector(order, at.connector())))
           .map(
               end ->
                   new Landing.InCavity(
@@ -58,7 +80,15 @@ public final class EndParts {
     } else if (touch instanceof Touch.AtHousing at) {
       return parts
           .housing(at.housing())
-          .flatMap(housing -> inHousing(housing, at.cavity(), wire, currentA))
+          .flatMap(
+              housing ->
+                  inHousing(
+                      housing,
+                      at.cavity(),
+                      wire,
+                      currentA,
+                      ambientC(at.place()),
+                      Platings.atHousing(order, at.mount())))
           .map(end -> new Landing.InHousing(at.mount(), at.cavity(), end.terminal(), end.seal()));
     } else if (touch instanceof Touch.AtSlot at) {
       return order
@@ -67,14 +97,14 @@ public final class EndParts {
           .flatMap(block -> block.slot(at.slot()))
           .map(Slot::terminal)
           .flatMap(parts::terminal)
-          .filter(terminal -> takes(terminal, wire, currentA))
+          .filter(terminal -> takes(terminal, wire, currentA, ambientC(at.place())))
           .map(terminal -> new Landing.InSlot(at.block(), at.slot(), terminal.id()));
     } else if (touch instanceof Touch.AtGround at) {
       return order
           .vehicle()
           .ground(at.ground())
           .map(GroundStud::thread)
-          .flatMap(thread -> ring(thread, wire))
+          .flatMap(thread -> ring(thread, wire, currentA))
           .map(ring -> new Landing.OnGround(at.ground(), ring.id()));
     } else if (touch instanceof Touch.AtCircuit at) {
       return order
@@ -82,11 +112,13 @@ public final class EndParts {
           .circuit(at.circuit())
           .map(Circuit::wire)
           // A splice into a wire that goes on holds that wire twice.
-          .flatMap(host -> splice(2 * host.areaMm2() + wire.size().areaMm2()))
+          .flatMap(host -> splice(2 * host.areaMm2() + wire.size().areaMm2(), wire.diameter().mm()))
           .map(splice -> new Landing.IntoCircuit(at.circuit(), at.place(), splice.id()));
     }
     Touch.AtJoint at = (Touch.AtJoint) touch;
-    return splice(otherAreaMm2 + wire.size().areaMm2())
+    return splice(
+            beside.areaMm2() + wire.size().areaMm2(),
+            Math.max(beside.diameterMm(), wire.diameter().mm()))
         .map(splice -> new Landing.InJoint(at.joint(), splice.id()));
   }
 
@@ -102,14 +134,31 @@ public final class EndParts {
         .min(Comparator.comparing((Sundry it) -> it.price().amount()).thenComparing(Sundry::id));
   }
 
+  private double ambientC(String place) {
+    return ContactLimit.ambientC(order, place);
+  }
+
   private record Pinned(String terminal, Optional<String> seal) {}
 
-  private Optional<Pinned> inHousing(Housing housing, String number, Wire wire, double currentA) {
+  private Optional<Pinned> inHousing(
+      Housing housing,
+      String number,
+      Wire wire,
+      double currentA,
+      double ambientC,
+      List<Platings.Mate> mates) {
     List<Terminal> fitting =
         housing.cavity(number).map(Cavity::terminals).orElse(List.of()).stream()
             .map(parts::terminal)
             .flatMap(Optional::stream)
-            .filter(terminal -> takes(terminal, wire, currentA))
+            .filter(terminal -> takes(terminal, wire, currentA, ambientC))
+            // Of several that fit the one plated like the other half comes first; where none is,
+            // the check of the platings fails by name.
+            .sorted(
+                Comparator.comparing(
+                    (Terminal it) ->
+                        mates.stream()
+                            .anyMatch(mate -> !Platings.alike(mate.plating(), it.plating()))))
             .toList();
     for (Terminal terminal : fitting) {
       if (!housing.sealed()) {
@@ -136,28 +185,40 @@ public final class EndParts {
                 .thenComparing(Seal::id));
   }
 
-  private static boolean takes(Terminal terminal, Wire wire, double currentA) {
+  private static boolean takes(Terminal terminal, Wire wire, double currentA, double ambientC) {
     double area = wire.size().areaMm2();
     double diameterMm = wire.diameter().mm();
     return area >= terminal.wireLeast().areaMm2() - SLACK
         && area <= terminal.wireMost().areaMm2() + SLACK
         && diameterMm >= terminal.insulationLeast().mm() - SLACK
         && diameterMm <= terminal.insulationMost().mm() + SLACK
-        && currentA <= terminal.currentLimit().amperes() + SLACK;
+        && ContactLimit.carries(terminal, wire, ambientC, currentA);
   }
 
-  private Optional<Ring> ring(String thread, Wire wire) {
+  private Optional<Ring> ring(String thread, Wire wire, double currentA) {
     double area = wire.size().areaMm2();
+    double diameterMm = wire.diameter().mm();
     return parts.rings().stream()
         .filter(
             ring ->
                 ring.thread().equals(thread)
                     && area >= ring.wireLeast().areaMm2() - SLACK
-                    && area <= ring.wireMost().areaMm2() + SLACK)
+                    && area <= ring.wireMost().areaMm2() + SLACK
+                    && ring.insulationLeast()
+                        .filter(least -> diameterMm < least.mm() - SLACK)
+                        .isEmpty()
+                    && ring.insulationMost()
+                        .filter(most -> diameterMm > most.mm() + SLACK)
+                        .isEmpty()
+                    && ring.currentLimit()
+                        .filter(most -> currentA > most.amperes() + SLACK)
+                        .isEmpty())
         .min(Comparator.comparing((Ring it) -> it.price().amount()).thenComparing(Ring::id));
   }
 
-  private Optional<Splice> splice(double copperMm2) {
+  // A sleeve too small for the insulation is taken only where no other is left; its check then
+  // fails by name.
+  private Optional<Splice> splice(double copperMm2, double diameterMm) {
     SplicePolicy policy = order.vehicle().splicePolicy();
     return parts.splices().stream()
         .filter(
@@ -166,6 +227,13 @@ public final class EndParts {
                     && copperMm2 <= it.areaMost().areaMm2() + SLACK
                     && (it.method() == SpliceMethod.CRIMP
                         || policy == SplicePolicy.CRIMP_OR_SOLDER))
-        .min(Comparator.comparing((Splice it) -> it.price().amount()).thenComparing(Splice::id));
+        .min(
+            Comparator.comparing(
+                    (Splice it) ->
+                        it.insulationMost()
+                            .filter(most -> diameterMm > most.mm() + SLACK)
+                            .isPresent())
+                .thenComparing(it -> it.price().amount())
+                .thenComparing(Splice::id));
   }
 }

@@ -2,46 +2,17 @@ package org.loomwright.planner.kit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
 import org.loomwright.model.design.Lead;
-import org.loomwright.model.parts.Wire;
 import org.loomwright.planner.fixture.AllBuilds;
 import org.loomwright.planner.plan.Demo;
-import org.loomwright.planner.sizing.WireSizer;
 
 /** Sizes and lengths of the demo's leads. */
 class DemoLeadsTest {
-  @ParameterizedTest
-  @ValueSource(strings = {Demo.COMFORT, Demo.TRAILER})
-  void noLeadCouldBeThinner(String kit) {
-    Kitchen kitchen = Kitchen.of(Demo.order(kit));
-    WireSizer sizer = new WireSizer(kitchen.order().parts(), kitchen.order().rules());
-    List<String> thinner = new ArrayList<>();
-    int tried = 0;
-    for (Sized one : kitchen.sized()) {
-      assertThat(one.passes()).isTrue();
-      assertThat(sizer.passes(one.wire(), one.need())).as(one.lead().label()).isTrue();
-      for (Wire wire : kitchen.order().parts().wires()) {
-        if (wire.size().areaMm2() < one.lead().areaMm2() - 1e-9) {
-          tried++;
-          boolean asked = wire.size().areaMm2() >= one.need().leastAreaMm2() - 1e-9;
-          boolean fits = kitchen.ends().fit(one.strand(), wire, one.need().load());
-          if (asked && fits && sizer.passes(wire, one.need())) {
-            thinner.add(one.lead().label() + " with " + wire.id());
-          }
-        }
-      }
-    }
-    assertThat(thinner).isEmpty();
-    assertThat(tried).isGreaterThan(10);
-  }
-
   /** Path and tolerance from the van's runs; 75 mm slack and 50 mm service loop at each end. */
   @ParameterizedTest
   @CsvSource({

@@ -25,12 +25,19 @@ import org.loomwright.planner.ways.WayFinder;
  * @param order order
  * @param builds builds
  * @param sets cases
- * @param sized leads with the needs they were sized for
+ * @param sizer what the wires are chosen with
+ * @param chosen leads with the needs they were sized for
  * @param ends what makes their ends
  * @param made the kit made of them
  */
 record Kitchen(
-    KitOrder order, Builds builds, List<CaseSet> sets, List<Sized> sized, Ends ends, Made made) {
+    KitOrder order,
+    Builds builds,
+    List<CaseSet> sets,
+    Sizer sizer,
+    LeadMaker.Leads chosen,
+    Ends ends,
+    Made made) {
   static Kitchen of(KitOrder order) {
     Builds builds = Builds.of(order.vehicle());
     Facts facts = new Facts(order.vehicle(), builds);
@@ -46,14 +53,39 @@ record Kitchen(
     sets.forEach(set -> strands.addAll(StrandMaker.of(set, routes)));
     Feeds feeds = new Feeds(order, strands);
     Ends ends = new Ends(order, facts, sets, strands);
-    List<Sized> sized = new LeadMaker(order, strands, feeds, ends).make();
+    JointCases joint = new JointCases(sets);
+    Evaluator evaluator = new Evaluator(order, strands, joint.all(), feeds.fitted());
+    LeadMaker leadMaker = new LeadMaker(order, strands, feeds, ends);
+    Sizer sizer = new Sizer(leadMaker, evaluator, strands, joint, feeds);
     return new Kitchen(
-        order, builds, sets, sized, ends, new DesignMaker(order, facts, routes).make(choice));
+        order,
+        builds,
+        sets,
+        sizer,
+        leadMaker.make(evaluator),
+        ends,
+        new DesignMaker(order, facts, routes).make(choice));
+  }
+
+  /**
+   * What the wires are chosen with.
+   *
+   * @param leads makes the leads
+   * @param evaluator solves the kit
+   * @param strands strands in the order of their numbers
+   * @param joint cases that stand together
+   * @param feeds fuses
+   */
+  record Sizer(
+      LeadMaker leads, Evaluator evaluator, List<Strand> strands, JointCases joint, Feeds feeds) {}
+
+  List<Sized> sized() {
+    return chosen.leads();
   }
 
   /** The leads before parking is limited to the numbers that hold them. */
   List<Lead> leads() {
-    return sized.stream().map(Sized::lead).toList();
+    return sized().stream().map(Sized::lead).toList();
   }
 
   Design design() {

@@ -24,6 +24,9 @@ class ChecksTest {
           "fuse limit",
           "slot",
           "terminal",
+          "fit",
+          "splice",
+          "stud",
           "apart",
           "selectivity");
 

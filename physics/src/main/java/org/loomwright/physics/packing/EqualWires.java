@@ -1,4 +1,4 @@
-package org.loomwright.physics.heat;
+package org.loomwright.physics.packing;
 
 /**
  * Diameter of a round bundle of equal wires over the diameter of one.
@@ -8,20 +8,22 @@ package org.loomwright.physics.heat;
  * (hexagonal density π/√12). Both give a tight bundle, so less surface than a real one: the
  * cautious side for heat.
  */
-final class BundleShape {
-  static final String SOURCE =
+public final class EqualWires {
+  /** Where the ratios come from. */
+  public static final String SOURCE =
       "best known packings of equal circles in a circle (Graham, Lubachevsky, Nurmela and"
           + " Östergård 1998); above 19 wires hexagonal density";
 
-  static final double HEXAGONAL_DENSITY = Math.PI / Math.sqrt(12);
+  /** Share of the area that the densest packing of equal circles fills: π/√12. */
+  public static final double HEXAGONAL_DENSITY = Math.PI / Math.sqrt(12);
 
-  /** Ratio by count; index 0 is one wire. */
+  /** Ratio by count, last digit cut off; index 0 is one wire. */
   private static final double[] RATIO = {
     1,
     2,
     2.154700538,
     2.414213562,
-    2.701301617,
+    2.701301616,
     3,
     3,
     3,
@@ -38,10 +40,21 @@ final class BundleShape {
     4.863703305
   };
 
-  private BundleShape() {}
+  /** Up to this many the ratios are proven to be the smallest; so is that of 19. */
+  private static final int PROVEN = 13;
+
+  private EqualWires() {}
+
+  /**
+   * A ratio that no packing of so many equal circles can fall below, from the proven part of the
+   * table: exact up to 7, for 9, 10, 12, 13 and 19, otherwise that of the next smaller such count.
+   */
+  static double provenRatio(int wires) {
+    return RATIO[wires >= RATIO.length ? RATIO.length - 1 : Math.min(wires, PROVEN) - 1];
+  }
 
   /** Ratio of bundle diameter to wire diameter; {@code wires} from 1. */
-  static double ratio(int wires) {
+  public static double ratio(int wires) {
     if (wires <= RATIO.length) {
       return RATIO[wires - 1];
     }
