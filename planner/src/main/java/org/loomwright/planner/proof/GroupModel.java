@@ -9,12 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.loomwright.model.design.Lead;
-import org.loomwright.model.equipment.LoadForm;
-import org.loomwright.model.equipment.Need;
-import org.loomwright.model.equipment.NeedKind;
 import org.loomwright.model.parts.Wire;
 import org.loomwright.model.quantity.Resistance;
-import org.loomwright.model.quantity.Voltage;
 import org.loomwright.model.rules.ElectricDefaults;
 import org.loomwright.model.rules.Rules;
 import org.loomwright.model.rules.Sourced;
@@ -22,9 +18,6 @@ import org.loomwright.model.vehicle.Circuit;
 import org.loomwright.model.vehicle.CircuitKind;
 import org.loomwright.model.vehicle.GroundStud;
 import org.loomwright.model.vehicle.Spot;
-import org.loomwright.physics.network.ConstantCurrent;
-import org.loomwright.physics.network.ConstantPower;
-import org.loomwright.physics.network.ConstantResistance;
 import org.loomwright.physics.network.Element;
 import org.loomwright.physics.network.Joint;
 import org.loomwright.physics.network.Network;
@@ -35,29 +28,15 @@ import org.loomwright.physics.network.Network;
  * <p>The battery stands at a voltage that the vehicle's document gives at the fuse blocks with all
  * factory loads on, behind the internal resistance of a weak battery and the cable to the bus bar;
  * only added loads run through these (Thévenin). A factory circuit counts with its whole length at
- * 70 °C, with its own loads at its far end. Loads outside the group are put straight between bus
- * bar and stud, through as much wire as the rules let lose: so each draws no more than it does for
- * certain. Those fed from units, and signals, are left out.
+ * 70 °C, as where along it a splice lies is not known.
  */
 final class GroupModel {
   static final String NEGATIVE = "battery negative";
   static final String POSITIVE = "battery positive";
   static final String BATTERY = "battery";
 
-  /**
-   * Feeds what factory loads send back over factory ground wires, past the battery's resistance.
-   */
-  static final String FACTORY = "factory loads";
-
   /** Temperature a loaded factory wire is taken to have, °C (common practice). */
   static final double FACTORY_WIRE_C = 70;
-
-  private static final String FACTORY_POSITIVE = "feed of factory loads";
-
-  /** Nearly nothing: only so that the source of factory loads has a resistance at all, ohm. */
-  private static final double FACTORY_OHM = 1e-4;
-
-  private static final double LEAST_A = 1e-9;
 
   private final Subject subject;
   private final Rules rules;
@@ -72,7 +51,6 @@ final class GroupModel {
   private final Map<Link, List<String>> ofLink = new LinkedHashMap<>();
   private final Map<Source, List<String>> ofSource = new LinkedHashMap<>();
   private final Map<Source, String> begins = new LinkedHashMap<>();
-  private final Map<PinNeed, String> loads = new LinkedHashMap<>();
 
   /**
    * A group as a network.
@@ -134,10 +112,7 @@ final class GroupModel {
       net.sources().forEach(this::source);
       net.net().links().forEach(this::link);
     }
-    group.traced().forEach(this::load);
-    group.traced().forEach(this::rest);
-    group.nets().forEach(this::factoryLoads);
-    others.forEach(this::other);
+    Map<PinNeed, String> loads = new GroupLoads(subject, group, returns, this).add(others);
     return new Modelled(new Network(NEGATIVE, elements), leads, ofLink, ofSource, begins, loads);
   }
 
@@ -164,7 +139,7 @@ final class GroupModel {
   }
 
   /** Makes the body behind a ground, once; gives its name. */
-  private String stud(String node) {
+  String stud(String node) {
     Optional<GroundStud> stud =
         subject.vehicle().grounds().stream()
             .filter(it -> new Spot.OfGround(it.id()).text().equals(node))
@@ -179,7 +154,7 @@ final class GroupModel {
     return name;
   }
 
-  private String bus(FeedSpot spot) {
+  String bus(FeedSpot spot) {
     String section = spot.section().map(it -> it.name()).orElse(spot.slot().section());
     String node = "bus bar of " + section + " of " + spot.block().name();
     if (made.add(node)) {
@@ -297,115 +272,8 @@ final class GroupModel {
     return parts;
   }
 
-  private void load(Traced traced) {
-    PinNeed need = traced.need();
-    if (need.need().kind() == NeedKind.GROUND || need.continuousA() == 0) {
-      return;
-    }
-    String name = free(need.words());
-    String to = groundOf(need).map(it -> node(it.node())).orElse(NEGATIVE);
-    loads.put(need, name);
-    elements.add(draw(name, node(need.node()), to, need.need(), 0));
-  }
-
-  private Optional<PinNeed> groundOf(PinNeed need) {
-    return Optional.ofNullable(returns.get(need)).filter(it -> group.traced(it).isPresent());
-  }
-
-  /** A ground may return more than the supplies of the kit bring. */
-  private void rest(Traced traced) {
-    PinNeed ground = traced.need();
-    if (ground.need().kind() != NeedKind.GROUND) {
-      return;
-    }
-    double broughtA =
-        loads.keySet().stream()
-            .filter(it -> groundOf(it).filter(ground::equals).isPresent())
-            .mapToDouble(PinNeed::continuousA)
-            .sum();
-    double moreA = ground.continuousA() - broughtA;
-    if (moreA > LEAST_A) {
-      elements.add(
-          new ConstantCurrent(
-              free("what else returns by " + ground.words()),
-              POSITIVE,
-              node(ground.node()),
-              moreA));
-    }
-  }
-
-  private void factoryLoads(NetAt net) {
-    for (Circuit circuit : net.circuits()) {
-      double loadA = circuit.load().map(it -> it.amperes()).orElse(0.0);
-      if (net.servesOnlyNeeds(circuit) || !(loadA > 0)) {
-        continue;
-      }
-      String name = free("what is on " + circuit.name() + " already");
-      String far = node(Nodes.of(circuit));
-      if (circuit.kind() != CircuitKind.GROUND) {
-        elements.add(new ConstantCurrent(name, far, NEGATIVE, loadA));
-        continue;
-      }
-      if (made.add(FACTORY_POSITIVE)) {
-        elements.add(
-            new org.loomwright.physics.network.Source(
-                FACTORY,
-                NEGATIVE,
-                FACTORY_POSITIVE,
-                subject.vehicle().supplyLowest().volts(),
-                FACTORY_OHM));
-      }
-      elements.add(new ConstantCurrent(name, FACTORY_POSITIVE, far, loadA));
-    }
-  }
-
-  private void other(Elsewhere.Other other) {
-    PinNeed need = other.need();
-    if (need.continuousA() == 0) {
-      return;
-    }
-    String from = other.feed().map(this::bus).orElse(POSITIVE);
-    String to = NEGATIVE;
-    if (other.stud().isPresent()) {
-      to = other.stud().get();
-      stud(to);
-    }
-    double lostV =
-        Math.max(rules.feedDrop().value().fraction(), rules.splicedFeedDrop().value().fraction())
-            + rules.groundDrop().value().fraction();
-    elements.add(
-        draw(
-            free("elsewhere: " + need.words()),
-            from,
-            to,
-            need.need(),
-            lostV * subject.vehicle().supply().volts()));
-  }
-
-  // What a need calls its current is the most it draws anywhere in the supply range: a resistor at
-  // the highest voltage, a constant power at the lowest it works at.
-  private Element draw(String name, String from, String to, Need need, double lostV) {
-    double mostA = need.continuous().amperes();
-    return switch (need.draws().orElse(LoadForm.CURRENT)) {
-      case CURRENT -> new ConstantCurrent(name, from, to, mostA);
-      case RESISTANCE -> new ConstantResistance(name, from, to, (highestV() + lostV) / mostA);
-      case POWER ->
-          new ConstantPower(
-              name,
-              from,
-              to,
-              need.minimumVoltage()
-                      .map(Voltage::volts)
-                      .orElse(subject.vehicle().supplyLowest().volts())
-                  * mostA,
-              0);
-    };
-  }
-
-  private double highestV() {
-    return Math.max(
-        subject.vehicle().supplyLowest().volts(),
-        ElectricDefaults.supplyHighest(rules, subject.vehicle()).value().volts());
+  void add(Element element) {
+    elements.add(element);
   }
 
   private String joint(Resistances.Known known, String from, String to) {
@@ -414,12 +282,12 @@ final class GroupModel {
     return name;
   }
 
-  private String node(String node) {
+  String node(String node) {
     return sameAs.getOrDefault(node, node);
   }
 
   /** A name not taken yet. */
-  private String free(String name) {
+  String free(String name) {
     String free = name;
     for (int i = 2; !names.add(free); i++) {
       free = name + " (" + i + ")";
