@@ -105,7 +105,7 @@ final class GroupModel {
         new org.loomwright.physics.network.Source(BATTERY, NEGATIVE, POSITIVE, lowestV, weakOhm));
     for (NetAt net : group.nets()) {
       for (Link link : net.net().links()) {
-        if (link.from().startsWith(Nodes.PIN)) {
+        if (isPin(link)) {
           sameAs.put(link.to(), link.from());
         }
       }
@@ -182,8 +182,15 @@ final class GroupModel {
     return node;
   }
 
+  /**
+   * Whether it is the equipment's pin in its cavity: its contact counts with the lead's terminal.
+   */
+  private static boolean isPin(Link link) {
+    return link.lead().isEmpty() && link.from().startsWith(Nodes.PIN);
+  }
+
   private void link(Link link) {
-    if (ofLink.containsKey(link) || link.from().startsWith(Nodes.PIN)) {
+    if (ofLink.containsKey(link) || isPin(link)) {
       return;
     }
     if (link.lead().isPresent()) {
