@@ -21,11 +21,18 @@ final class AtEnd {
   private final Subject subject;
   private final List<PinNeed> needs;
   private final List<NetCheck> checks;
+  private final NetworkLimits networks;
 
   AtEnd(Subject subject) {
     this.subject = subject;
     this.needs = PinNeed.of(subject.order());
-    this.checks = List.of(new BackFeed(), new FuseLimits(subject), new WireLimits(subject));
+    this.checks =
+        List.of(
+            new BackFeed(),
+            new FuseLimits(subject),
+            new WireLimits(subject),
+            new FuseProtects(subject));
+    this.networks = new NetworkLimits(subject, needs);
   }
 
   /**
@@ -36,6 +43,7 @@ final class AtEnd {
     Capacities capacities = new Capacities(subject);
     Apart apart = new Apart(needs);
     Set<PinNeed> seen = new HashSet<>();
+    List<NetAt> all = new ArrayList<>();
     for (Net cluster : Net.of(Wiring.links(subject, progress, here, needs))) {
       List<PinNeed> inside =
           needs.stream().filter(need -> cluster.nodes().contains(need.node())).toList();
@@ -60,6 +68,7 @@ final class AtEnd {
           checks.forEach(check -> check.check(at, findings));
           capacities.add(at);
           apart.add(at);
+          all.add(at);
         }
       }
     }
@@ -73,6 +82,7 @@ final class AtEnd {
     }
     capacities.check(step, findings);
     apart.check(step, findings);
+    networks.check(step, all, findings);
   }
 
   private NetAt at(

@@ -1,22 +1,26 @@
 package org.loomwright.planner.proof;
 
 import java.util.Optional;
-import org.loomwright.model.parts.Fuse;
 import org.loomwright.model.rules.Rules;
 import org.loomwright.model.vehicle.Circuit;
-import org.loomwright.model.vehicle.FuseBlock;
-import org.loomwright.model.vehicle.Slot;
-import org.loomwright.model.vehicle.Spot;
+import org.loomwright.physics.SumException;
 import org.loomwright.physics.protection.FuseFamily;
+import org.loomwright.physics.protection.FusePlace;
+import org.loomwright.physics.protection.FuseRerating;
+import org.loomwright.physics.protection.LoadingByPlace;
 
 /**
  * A feed's fuse bears the load, rides out the peak, and is not larger than a need allows; needs
  * that want a fuse of their own share it only as they allow.
  *
+ * <p>A fuse in warm air carries less and opens as one of a smaller rating. A fuse of the kit may be
+ * loaded by the rule or by the strictest published limit for its place and ambient, whichever is
+ * less; one of the factory by the rule, and no more than its rating is worth in the air there.
+ *
  * <p>Peaks: the needs' continuous currents with the worst peak on top, for the longest peak time. A
- * fuse of the kit must by the opening-time band of its form (ISO 8820-3) stay closed; of a factory
- * fuse the form is not on file, and the peak must stay below twice its rating, where a blade fuse
- * opens within 5 s (ISO 8820-3).
+ * fuse must by the opening-time band of its form (ISO 8820-3) stay closed; where the form of a
+ * factory fuse is not on file, the peak must stay below twice its rating, where a blade fuse opens
+ * within 5 s (ISO 8820-3).
  */
 final class FuseLimits implements NetCheck {
   private static final double SLACK = 1e-9;
@@ -72,14 +76,7 @@ final class FuseLimits implements NetCheck {
 
   private void loading(NetAt at, Source feed, double fuseA, Findings findings) {
     double loadA = at.continuousA() + at.factoryLoadA();
-    Rules rules = subject.order().rules();
-    double share =
-        at.circuits().isEmpty()
-            ? rules.fuseLoading().value().fraction()
-            : inEngineBay(feed)
-                ? rules.hostLoadingEngineBay().value().fraction()
-                : rules.hostLoadingCabin().value().fraction();
-    double limitA = share * fuseA;
+    double limitA = share(at, feed, findings) * fuseA;
     String figure =
         Figures.of(loadA)
             + " A of "
@@ -90,6 +87,21 @@ final class FuseLimits implements NetCheck {
             + feed.words();
     findings.figure(Claim.LIMITS, loadA / limitA, "load " + figure);
     at.require(loadA <= limitA + SLACK, Claim.LIMITS, findings, "the continuous load is " + figure);
+  }
+
+  /** Most load over rating: the rule, or what place and ambient leave, whichever is less. */
+  private double share(NetAt at, Source feed, Findings findings) {
+    Rules rules = subject.order().rules();
+    Optional<Warm> warm = warm(at, feed, findings);
+    if (at.circuits().isEmpty()) {
+      double rule = rules.fuseLoading().value().fraction();
+      return warm.map(it -> Math.min(rule, it.loading())).orElse(rule);
+    }
+    double rule =
+        (inEngineBay(feed) ? rules.hostLoadingEngineBay() : rules.hostLoadingCabin())
+            .value()
+            .fraction();
+    return warm.map(it -> Math.min(rule, it.factor())).orElse(rule);
   }
 
   private void peak(NetAt at, Source feed, double fuseA, Findings findings) {
@@ -109,11 +121,11 @@ final class FuseLimits implements NetCheck {
     if (peakA == 0) {
       return;
     }
-    Optional<FuseFamily> family = feed.kitFuse() ? family(feed) : Optional.empty();
+    Optional<Warm> warm = warm(at, feed, findings);
     boolean holds =
-        family.isPresent()
-            ? new org.loomwright.physics.protection.Fuse(family.get(), fuseA)
-                    .shortestOpeningS(peakA)
+        warm.isPresent()
+            ? new org.loomwright.physics.protection.Fuse(warm.get().family(), fuseA)
+                    .shortestOpeningS(peakA / warm.get().factor())
                 >= peakTimeS
             : peakA <= FACTORY_PEAK * fuseA + SLACK;
     at.require(
@@ -124,6 +136,7 @@ final class FuseLimits implements NetCheck {
             + Figures.of(fuseA)
             + " A fuse of "
             + feed.words()
+            + warm.map(it -> " at " + Figures.of(it.ambientC()) + " °C").orElse("")
             + " may open at the peak of "
             + Figures.of(peakA)
             + " A for "
@@ -131,26 +144,39 @@ final class FuseLimits implements NetCheck {
             + " s");
   }
 
-  private Optional<FuseFamily> family(Source feed) {
-    Optional<Slot> slot =
-        subject.vehicle().fuseBlocks().stream()
-            .flatMap(block -> block.slots().stream().filter(it -> isAt(feed, block, it)))
-            .findFirst();
-    Optional<String> form =
-        slot.flatMap(
-            it ->
-                subject.order().parts().fuses().stream()
-                    .map(Fuse::form)
-                    .filter(known -> known.equals(it.form()))
-                    .findFirst());
-    return form.flatMap(
-        it ->
-            switch (it) {
-              case "blade" -> Optional.of(FuseFamily.REGULAR_BLADE);
-              case "small blade" -> Optional.of(FuseFamily.SMALL_BLADE);
-              case "large blade" -> Optional.of(FuseFamily.LARGE_BLADE);
-              default -> Optional.empty();
-            });
+  /**
+   * A fuse where it sits.
+   *
+   * @param family its family
+   * @param ambientC air around it, °C
+   * @param factor share of its rating it carries for good there
+   * @param loading most load over rating of an added circuit there
+   */
+  private record Warm(FuseFamily family, double ambientC, double factor, double loading) {}
+
+  /** Empty where form or place of the fuse is not on file; a fault where the air is too hot. */
+  private Optional<Warm> warm(NetAt at, Source feed, Findings findings) {
+    Optional<FeedSpot> spot = FeedSpot.of(subject, feed);
+    Optional<FuseFamily> family = spot.flatMap(it -> it.family(at, feed));
+    Optional<Double> ambientC = spot.flatMap(it -> it.ambientC(subject));
+    if (family.isEmpty() || ambientC.isEmpty()) {
+      return Optional.empty();
+    }
+    try {
+      FusePlace place = inEngineBay(feed) ? FusePlace.ENGINE_BAY : FusePlace.CABIN;
+      return Optional.of(
+          new Warm(
+              family.get(),
+              ambientC.get(),
+              FuseRerating.factor(family.get(), ambientC.get()),
+              LoadingByPlace.of(family.get(), place, ambientC.get()).strictest().share()));
+    } catch (SumException outsideTheSums) {
+      at.fail(
+          Claim.LIMITS,
+          findings,
+          "the fuse of " + feed.words() + " can't be judged: " + outsideTheSums.getMessage());
+      return Optional.empty();
+    }
   }
 
   private static void sharing(NetAt at, Source feed, Findings findings) {
@@ -180,12 +206,8 @@ final class FuseLimits implements NetCheck {
   }
 
   private boolean inEngineBay(Source feed) {
-    return subject.vehicle().fuseBlocks().stream()
-        .filter(block -> block.slots().stream().anyMatch(slot -> isAt(feed, block, slot)))
-        .anyMatch(block -> subject.inEngineBay(block.place()));
-  }
-
-  private static boolean isAt(Source feed, FuseBlock block, Slot slot) {
-    return new Spot.OfSlot(block.id(), slot.id()).text().equals(feed.node());
+    return FeedSpot.of(subject, feed)
+        .filter(spot -> subject.inEngineBay(spot.block().place()))
+        .isPresent();
   }
 }

@@ -11,6 +11,7 @@ final class Nodes {
   static final String PARKED = "parked ";
   static final String JOINT = "joint ";
   static final String CIRCUIT = "circuit ";
+  static final String PIN = "pin ";
 
   private Nodes() {}
 

@@ -1,45 +1,45 @@
 package org.loomwright.planner.proof;
 
 import java.util.Optional;
-import java.util.stream.DoubleStream;
+import org.loomwright.model.design.Landing;
 import org.loomwright.model.design.Lead;
-import org.loomwright.model.equipment.Need;
+import org.loomwright.model.parts.Ring;
 import org.loomwright.model.parts.Wire;
-import org.loomwright.model.rules.Rules;
-import org.loomwright.model.vehicle.Circuit;
-import org.loomwright.model.vehicle.Run;
+import org.loomwright.model.quantity.Current;
 import org.loomwright.physics.SumException;
 import org.loomwright.physics.heat.Ampacity;
 import org.loomwright.physics.wire.Conductor;
 
 /**
- * Wires bear their fuse and their current, are not thinner than a need asks, and lose no more
- * voltage than the rules allow; all sums made anew.
+ * Wires bear their fuse and their current, are not thinner than a need asks, and end in terminals
+ * and rings that bear the current; all sums made anew.
  *
  * <p>Current: as a single wire in the hottest air on its way, by handbook and heat balance; a
- * condition that a bundle can only make harder. Drop: leads at the temperature their insulation is
- * rated for, factory wires at 60 °C where their length is on file; contacts and splices are not
- * counted.
+ * condition that a bundle can only make harder. Terminals: by the limit with their thickest wire;
+ * what thinner wire or a hotter place takes off, the plan's own checks judge.
  */
 final class WireLimits implements NetCheck {
   private static final double SLACK = 1e-6;
-  private static final double FACTORY_WIRE_C = 60;
 
   private final Subject subject;
+  private final LeadHeat heat;
 
   WireLimits(Subject subject) {
     this.subject = subject;
+    this.heat = new LeadHeat(subject);
   }
 
   @Override
   public void check(NetAt at, Findings findings) {
     for (Link link : at.net().links()) {
-      link.lead().ifPresent(lead -> current(at, link, lead, findings));
+      link.lead()
+          .ifPresent(
+              lead -> {
+                current(at, link, lead, findings);
+                link.landings().forEach(it -> landed(at, link, lead, it, findings));
+              });
     }
     for (Traced traced : at.traced()) {
-      if (traced.source().kind() != Source.Kind.SIGNAL) {
-        drop(at, traced, findings);
-      }
       traced
           .need()
           .need()
@@ -62,75 +62,6 @@ final class WireLimits implements NetCheck {
                           + least.text());
                 }
               });
-    }
-  }
-
-  /** Volt lost between a need's pin and its source. */
-  double dropV(NetAt at, Traced traced) {
-    double dropV = 0;
-    for (Link link : traced.path()) {
-      double currentA = at.currentA(link);
-      if (link.lead().isPresent()) {
-        Lead lead = link.lead().get();
-        Optional<Wire> wire = wire(lead);
-        dropV +=
-            wire.map(
-                    it ->
-                        conductor(it).resistanceOhmPerM(it.rating().celsius())
-                            * lead.lengthMm()
-                            / 1000
-                            * currentA)
-                .orElse(Double.POSITIVE_INFINITY);
-      } else if (link.source().isPresent() && link.source().get().length().isPresent()) {
-        Circuit circuit = link.source().get();
-        dropV +=
-            conductor(circuit.wire()).resistanceOhmPerM(FACTORY_WIRE_C)
-                * circuit.length().get().mm()
-                / 1000
-                * (currentA + at.factoryLoadA());
-      }
-    }
-    return dropV;
-  }
-
-  private void drop(NetAt at, Traced traced, Findings findings) {
-    if (traced.leads().isEmpty()) {
-      return;
-    }
-    Rules rules = subject.order().rules();
-    boolean ground = traced.source().kind() == Source.Kind.GROUND;
-    boolean spliced = traced.path().stream().anyMatch(link -> link.source().isPresent());
-    double share =
-        (ground ? rules.groundDrop() : spliced ? rules.splicedFeedDrop() : rules.feedDrop())
-            .value()
-            .fraction();
-    double limitV = share * subject.vehicle().supply().volts();
-    double dropV = dropV(at, traced);
-    String figure =
-        Figures.of(dropV)
-            + " V of "
-            + Figures.of(limitV)
-            + " V on the "
-            + (ground ? "ground" : "feed")
-            + " of "
-            + traced.need().words();
-    findings.figure(Claim.LIMITS, dropV / limitV, "drop " + figure);
-    at.require(dropV <= limitV + SLACK, Claim.LIMITS, findings, "the voltage drop is " + figure);
-    Need need = traced.need().need();
-    if (!ground && need.minimumVoltage().isPresent()) {
-      double leastV =
-          subject.vehicle().supplyLowest().volts()
-              - dropV
-              - rules.groundDrop().value().fraction() * subject.vehicle().supply().volts();
-      at.require(
-          leastV >= need.minimumVoltage().get().volts() - SLACK,
-          Claim.LIMITS,
-          findings,
-          traced.need().words()
-              + " may get only "
-              + Figures.of(leastV)
-              + " V with the ground drop at its limit; it needs "
-              + need.minimumVoltage().get().text());
     }
   }
 
@@ -161,7 +92,7 @@ final class WireLimits implements NetCheck {
             + " A allowed in lead "
             + lead.id()
             + " at "
-            + Figures.of(ambientC(lead))
+            + Figures.of(heat.ambientC(lead))
             + " °C";
     if (askedA > 0) {
       findings.figure(Claim.LIMITS, askedA / allowedA, figure);
@@ -174,37 +105,57 @@ final class WireLimits implements NetCheck {
             + figure);
   }
 
+  private void landed(NetAt at, Link link, Lead lead, Landing landing, Findings findings) {
+    Optional<String> terminal =
+        landing instanceof Landing.InCavity it
+            ? Optional.of(it.terminal())
+            : landing instanceof Landing.InHousing it
+                ? Optional.of(it.terminal())
+                : landing instanceof Landing.InSlot it
+                    ? Optional.of(it.terminal())
+                    : Optional.empty();
+    terminal
+        .flatMap(subject.order().parts()::terminal)
+        .ifPresent(it -> bears(at, link, lead, "terminal " + it.id(), it.currentLimit(), findings));
+    if (landing instanceof Landing.OnGround on) {
+      subject.order().parts().rings().stream()
+          .filter(it -> it.id().equals(on.ring()))
+          .findFirst()
+          .flatMap(Ring::currentLimit)
+          .ifPresent(it -> bears(at, link, lead, "ring " + on.ring(), it, findings));
+    }
+  }
+
+  private static void bears(
+      NetAt at, Link link, Lead lead, String what, Current limit, Findings findings) {
+    double currentA = at.currentA(link);
+    String figure =
+        Figures.of(currentA)
+            + " A of "
+            + Figures.of(limit.amperes())
+            + " A through "
+            + what
+            + " on lead "
+            + lead.id();
+    if (limit.amperes() > 0) {
+      findings.figure(Claim.LIMITS, currentA / limit.amperes(), figure);
+    }
+    at.require(
+        currentA <= limit.amperes() + SLACK, Claim.LIMITS, findings, "the current is " + figure);
+  }
+
   private double allowedA(Lead lead, Wire wire) {
-    if (wire.rating().celsius() <= ambientC(lead)) {
+    if (wire.rating().celsius() <= heat.ambientC(lead)) {
       return 0;
     }
     try {
       return Ampacity.of(
-              Ampacity.Input.single(conductor(wire), wire.rating().celsius(), ambientC(lead)))
+              Ampacity.Input.single(conductor(wire), wire.rating().celsius(), heat.ambientC(lead)))
           .allowedA();
     } catch (SumException outsideTheSums) {
       // What the sums can't judge is not allowed anything.
       return 0;
     }
-  }
-
-  private double ambientC(Lead lead) {
-    DoubleStream places =
-        DoubleStream.concat(
-            DoubleStream.of(placeC(lead.a().place()), placeC(lead.b().place())),
-            subject.vehicle().runs().stream()
-                .filter(run -> lead.runs().contains(run.id()))
-                .mapToDouble(this::runC));
-    return places.max().orElseThrow();
-  }
-
-  private double runC(Run run) {
-    double endsC = Math.max(placeC(run.from()), placeC(run.to()));
-    return run.ambient().map(it -> Math.max(it.celsius(), endsC)).orElse(endsC);
-  }
-
-  private double placeC(String place) {
-    return subject.vehicle().place(place).map(it -> it.ambient().celsius()).orElse(-60.0);
   }
 
   private Optional<Wire> wire(Lead lead) {
@@ -213,9 +164,5 @@ final class WireLimits implements NetCheck {
 
   private static Conductor conductor(Wire wire) {
     return Copper.conductor(wire.size(), wire.diameter().mm());
-  }
-
-  private static Conductor conductor(org.loomwright.model.quantity.WireSize size) {
-    return Copper.conductor(size, 0);
   }
 }

@@ -38,11 +38,10 @@ final class Wiring {
     return wiring.links;
   }
 
-  private void add(
-      String from, String to, Region builds, Optional<Lead> lead, Optional<Circuit> source) {
+  private void add(String from, String to, Region builds, Optional<Circuit> source) {
     Region there = builds.and(here);
     if (!there.isEmpty()) {
-      links.add(new Link(from, to, there, lead, source));
+      links.add(new Link(from, to, there, Optional.empty(), source, List.of()));
     }
   }
 
@@ -51,14 +50,15 @@ final class Wiring {
     Map<Landing, Region> b = landings(lead, "b", lead.b());
     a.forEach(
         (atA, onA) ->
-            b.forEach(
-                (atB, onB) ->
-                    add(
-                        Nodes.of(atA, lead.id(), "a"),
-                        Nodes.of(atB, lead.id(), "b"),
-                        onA.and(onB),
-                        Optional.of(lead),
-                        Optional.empty())));
+            b.forEach((atB, onB) -> lead(lead, List.of(atA, atB), onA.and(onB).and(here))));
+  }
+
+  private void lead(Lead lead, List<Landing> at, Region there) {
+    if (!there.isEmpty()) {
+      String from = Nodes.of(at.get(0), lead.id(), "a");
+      String to = Nodes.of(at.get(1), lead.id(), "b");
+      links.add(new Link(from, to, there, Optional.of(lead), Optional.empty(), at));
+    }
   }
 
   private Map<Landing, Region> landings(Lead lead, String end, LeadEnd made) {
@@ -80,14 +80,9 @@ final class Wiring {
 
   private void circuit(Circuit circuit) {
     Region present = subject.facts().present(circuit);
-    add(
-        Nodes.of(circuit.from(), circuit),
-        Nodes.of(circuit),
-        present,
-        Optional.empty(),
-        Optional.of(circuit));
+    add(Nodes.of(circuit.from(), circuit), Nodes.of(circuit), present, Optional.of(circuit));
     for (Spot to : circuit.to()) {
-      add(Nodes.of(circuit), Nodes.of(to, circuit), present, Optional.empty(), Optional.empty());
+      add(Nodes.of(circuit), Nodes.of(to, circuit), present, Optional.empty());
     }
   }
 
@@ -99,14 +94,13 @@ final class Wiring {
       Region present = subject.facts().present(connector.get());
       supplied = supplied.minus(present);
       String cavity = new Spot.OfCavity(connector.get().id(), need.pin().cavity()).text();
-      add(need.node(), cavity, present, Optional.empty(), Optional.empty());
+      add(need.node(), cavity, present, Optional.empty());
     }
     for (SuppliedHousing housing : Housings.of(subject, need)) {
       add(
           need.node(),
           Nodes.housing(housing.id(), need.pin().cavity()),
           supplied,
-          Optional.empty(),
           Optional.empty());
     }
   }

@@ -16,11 +16,13 @@ import org.loomwright.model.parts.Parts;
 import org.loomwright.model.parts.Ring;
 import org.loomwright.model.parts.Splice;
 import org.loomwright.model.parts.SpliceMethod;
+import org.loomwright.model.parts.Terminal;
 import org.loomwright.model.parts.Wire;
 import org.loomwright.model.quantity.Current;
 import org.loomwright.model.quantity.Length;
 import org.loomwright.model.quantity.Money;
 import org.loomwright.model.quantity.Percent;
+import org.loomwright.model.quantity.Resistance;
 import org.loomwright.model.quantity.Temperature;
 import org.loomwright.model.quantity.TimeSpan;
 import org.loomwright.model.quantity.WireSize;
@@ -170,7 +172,12 @@ final class Docs {
         "invented");
   }
 
-  static Parts parts() {
+  /**
+   * Parts.
+   *
+   * @param contact resistance of a T-floor terminal
+   */
+  static Parts parts(String contact) {
     List<Fuse> fuses = new ArrayList<>();
     for (String rating : List.of("10 A", "15 A", "20 A", "25 A", "30 A")) {
       fuses.add(
@@ -190,7 +197,7 @@ final class Docs {
         "1",
         List.of(wire("W1", "1 mm²"), wire("W2.5", "2.5 mm²"), wire("W4", "4 mm²")),
         List.of(housing("HS-floor", "T-floor", 4), housing("HS-heater", "T-floor", 4)),
-        List.of(),
+        List.of(terminal("T-floor", contact), terminal("T-blade", "1 mΩ")),
         List.of(),
         List.of(
             new Ring(
@@ -210,6 +217,26 @@ final class Docs {
         fuses,
         List.of(),
         List.of());
+  }
+
+  private static Terminal terminal(String id, String contact) {
+    return new Terminal(
+        id,
+        id,
+        WireSize.of("0.5 mm²"),
+        WireSize.of("6 mm²"),
+        Length.of("1 mm"),
+        Length.of("6 mm"),
+        Current.of("25 A"),
+        List.of(),
+        Optional.of(Resistance.of(contact)),
+        Length.of("6 mm"),
+        Optional.empty(),
+        "tool",
+        "tin",
+        Optional.empty(),
+        Money.of("0.10 EUR"),
+        "invented");
   }
 
   private static Splice splice(String id, SpliceMethod method) {
@@ -241,7 +268,13 @@ final class Docs {
         "invented");
   }
 
-  static Rules rules() {
+  /**
+   * Rules.
+   *
+   * @param feedDrop most drop on a feed
+   * @param groundDrop most drop on a ground
+   */
+  static Rules rules(String feedDrop, String groundDrop) {
     Sourced<Length> mm = new Sourced<>(Length.of("50 mm"), "invented");
     Sourced<TimeSpan> time = new Sourced<>(TimeSpan.of("60 s"), "invented");
     Sourced<Money> money = new Sourced<>(Money.of("1.00 EUR"), "invented");
@@ -253,9 +286,9 @@ final class Docs {
         percent("80 %"),
         percent("60 %"),
         percent("125 %"),
-        percent("3 %"),
+        percent(feedDrop),
         percent("10 %"),
-        percent("2 %"),
+        percent(groundDrop),
         percent("10 %"),
         new Sourced<>(WireSize.of("0.75 mm²"), "invented"),
         new Sourced<>(WireSize.of("0.35 mm²"), "invented"),

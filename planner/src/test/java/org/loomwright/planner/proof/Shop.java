@@ -29,6 +29,7 @@ import org.loomwright.model.kit.KitOrder;
 import org.loomwright.model.kit.Mount;
 import org.loomwright.model.quantity.Current;
 import org.loomwright.model.quantity.Length;
+import org.loomwright.model.quantity.Resistance;
 import org.loomwright.model.quantity.Temperature;
 import org.loomwright.model.quantity.TimeSpan;
 import org.loomwright.model.quantity.Voltage;
@@ -88,10 +89,10 @@ final class Shop {
           "a ground wire at the floor connector",
           "no",
           "no ground wire at the floor connector");
-  final Trait body =
+  final Trait bodyLength =
       Docs.trait("body", TellHow.LOOK, List.of(), "short", "short", "mid", "mid", "long", "long");
 
-  List<Trait> traits = new ArrayList<>(List.of(body, rearFeed, tow, floorGround));
+  List<Trait> traits = new ArrayList<>(List.of(bodyLength, rearFeed, tow, floorGround));
   List<Exclusion> rules =
       new ArrayList<>(
           List.of(
@@ -121,6 +122,11 @@ final class Shop {
   double fuseA = 20;
   String supplyWire = "W2.5";
   double lengthMm = 1500;
+  String contact = "1 mΩ";
+  String body = "1 mΩ";
+  String blockPlace = "floor";
+  String feedDrop = "3 %";
+  String groundDrop = "2 %";
 
   Vehicle vehicle() {
     return new Vehicle(
@@ -147,7 +153,9 @@ final class Shop {
                 List.of(),
                 Optional.of("Mind the clips."),
                 true)),
-        List.of(new Place("floor", "the floor", Temperature.of("40 °C"), false, false)),
+        List.of(
+            new Place("floor", "the floor", Temperature.of("40 °C"), false, false),
+            new Place("roof", "the roof", Temperature.of("85 °C"), false, false)),
         List.of(
             new Run(
                 "r1",
@@ -180,7 +188,7 @@ final class Shop {
             new FuseBlock(
                 "rear",
                 "the rear block",
-                "floor",
+                blockPlace,
                 List.of(),
                 Docs.VIEW,
                 Optional.empty(),
@@ -200,7 +208,7 @@ final class Shop {
                 3,
                 Current.of("50 A"),
                 Current.of("5 A"),
-                Optional.empty(),
+                Optional.of(Resistance.of(body)),
                 sensorStud,
                 "bare it",
                 Optional.empty())),
@@ -230,8 +238,8 @@ final class Shop {
             Map.of()),
         vehicle(),
         List.of(new Equipment("heater", "heater", "1", List.of(plug), List.of(), List.of())),
-        Docs.parts(),
-        Docs.rules());
+        Docs.parts(contact),
+        Docs.rules(feedDrop, groundDrop));
   }
 
   static Case oneCase(String id, String component, String topic, String when) {
