@@ -25,11 +25,12 @@ import org.loomwright.planner.sizing.WireSizer;
  * <p>Every strand starts at the smallest wire that bears its fuse, its ends and the mechanical
  * minimum. Then the whole kit is solved, and every strand that is too hot in its bundle, or loses
  * more than its share of a drop that is too high, takes the next wire; all of them at once, until
- * none has to. A larger wire makes its neighbours no hotter and no drop higher, so nothing that
- * passes fails later and the end does not depend on the order of the strands. Shares of a drop go
- * by length, which may leave one wire of a chain larger than it must be; so at the end each wire is
- * tried one size smaller, the one with most load times length first, until none can be without a
- * verdict getting worse.
+ * none has to. Wires only grow, so this ends. A larger wire lowers drops and its own heat; on its
+ * neighbours it may bring a few kelvins more (see {@link org.loomwright.physics.heat.BundleHeat}),
+ * which the next round sees. All that want a larger wire take it in the same round, so the end does
+ * not depend on the order of the strands. Shares go by length, which may leave one wire of a chain
+ * larger than it must be; so at the end each wire is tried one size smaller, the one with most load
+ * times length first, until none can be without a verdict getting worse.
  *
  * <p>The goal is that checks hold; where no wire on file can do that, that they are kept.
  */
