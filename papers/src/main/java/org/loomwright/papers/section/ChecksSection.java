@@ -1,5 +1,6 @@
 package org.loomwright.papers.section;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.loomwright.model.design.Check;
 import org.loomwright.model.design.Verdict;
@@ -25,6 +26,7 @@ final class ChecksSection implements Section {
   public void write(Pack pack, Html html) {
     html.line("p", "", summary(pack.plan().checks()));
     NoteList notes = new NoteList();
+    List<CheckRow> rows = CheckRow.of(pack.plan());
     html.table(
         List.of(
             Column.key("No.", 4),
@@ -35,7 +37,20 @@ final class ChecksSection implements Section {
             Column.number("Figure", 10.5),
             Column.number("Limit", 12),
             Column.number("Margin", 8.5)),
-        CheckRow.of(pack.plan()).stream().map(it -> row(pack, it, notes)).toList());
+        rows.stream().filter(it -> !it.quiet()).map(it -> row(pack, it, notes)).toList());
+    List<CheckRow> quiet = rows.stream().filter(CheckRow::quiet).toList();
+    if (!quiet.isEmpty()) {
+      html.line("h2", "", "Ratings, sizes and counts that fit")
+          .table(
+              List.of(
+                  Column.key("No.", 4),
+                  Column.text("Check", 42),
+                  Column.text("On", 22),
+                  Column.text("In case", 9),
+                  Column.number("Figure", 11),
+                  Column.number("Limit", 12)),
+              quiet.stream().map(it -> withoutMargin(row(pack, it, notes))).toList());
+    }
     if (!notes.lines().isEmpty()) {
       html.line("h2", "", "Where the limits come from").open("div", "notes");
       notes.lines().forEach(it -> html.line("p", "trace", it));
@@ -73,6 +88,14 @@ final class ChecksSection implements Section {
         (it.atMost() ? "≤\u00A0" : "≥\u00A0")
             + Figures.figureBeside(it.limit(), it.figure(), it.unit()),
         Figures.margin(it.margin()));
+  }
+
+  // All of them hold, and what comes in steps has no margin to speak of.
+  private static List<String> withoutMargin(List<String> row) {
+    List<String> kept = new ArrayList<>(row);
+    kept.remove(row.size() - 1);
+    kept.remove(1);
+    return kept;
   }
 
   static String verdict(Verdict verdict) {

@@ -5,9 +5,11 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.loomwright.model.design.Check;
 import org.loomwright.model.design.Plan;
+import org.loomwright.model.design.Verdict;
 
 /**
  * One line of the printed list of checks: checks of one name with the same limit, figure and
@@ -23,13 +25,31 @@ public record CheckRow(int number, List<Check> checks) {
     checks = List.copyOf(checks);
   }
 
-  /** The list: failing, marginal, holding; within each the smallest margin first. */
+  /** Sorts of checks, by the first part of their ids, that compare ratings, sizes and counts. */
+  private static final Set<String> FITS =
+      Set.of(
+          "apart",
+          "fit",
+          "fuse limit",
+          "least area",
+          "network",
+          "section for the fuse",
+          "selectivity",
+          "slot",
+          "splice",
+          "stud");
+
+  /**
+   * The list: failing, marginal, holding; of the holding ones those that compare ratings, sizes and
+   * counts last; within each the smallest margin first.
+   */
   public static List<CheckRow> of(Plan plan) {
     Map<List<Object>, List<Check>> alike = new LinkedHashMap<>();
     plan.checks().stream()
         .sorted(
             Comparator.comparing(Check::verdict)
                 .reversed()
+                .thenComparing(CheckRow::quiet)
                 .thenComparingDouble(Check::margin)
                 .thenComparing(Check::id))
         .forEach(
@@ -53,6 +73,17 @@ public record CheckRow(int number, List<Check> checks) {
   /** The check that stands for all of the line. */
   public Check first() {
     return checks.get(0);
+  }
+
+  /** Whether the line holds and compares ratings, sizes or counts that come in steps. */
+  public boolean quiet() {
+    return quiet(first());
+  }
+
+  private static boolean quiet(Check check) {
+    int slash = check.id().indexOf('/');
+    return check.verdict() == Verdict.HOLDS
+        && FITS.contains(slash < 0 ? check.id() : check.id().substring(0, slash));
   }
 
   /** What the checks of the line are on, in words. */

@@ -15,6 +15,9 @@ public final class Figures {
   private static final int MOST_DECIMALS = 6;
   private static final double SECONDS_PER_HOUR = 3600;
 
+  /** Below this, mm are those of wires and terminals, of which tenths count. */
+  private static final double FINE_MM = 20;
+
   /** Decimals by unit; other units get three significant digits. */
   private static final Map<String, Integer> DECIMALS =
       Map.of("mm", 0, "A", 1, "V", 2, "°C", 0, "%", 1, "mm²", 2, "min", 0);
@@ -144,6 +147,9 @@ public final class Figures {
   }
 
   private static String number(double value, String unit) {
+    if (unit.equals("mm") && Math.abs(value) < FINE_MM) {
+      return upTo(value, 2);
+    }
     Integer decimals = DECIMALS.get(unit);
     if (decimals != null || !Double.isFinite(value)) {
       return decimals == null
