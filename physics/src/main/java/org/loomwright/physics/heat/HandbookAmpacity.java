@@ -78,7 +78,12 @@ public final class HandbookAmpacity {
     double allowedA = tableA * ambientFactor * bundleFactor;
     in.loadedShare().ifPresent(s -> trace.given("loaded share", s, "1"));
     trace
-        .line("column of the table", "highest not above the rating", ratingC, "°C", "table heading")
+        .line(
+            "column of the table",
+            "table heading, highest not above the rating",
+            ratingC,
+            "°C",
+            "table heading")
         .line(
             "current of " + Conductor.awg(row.get().awg()).label() + " at 30 °C",
             "table, gauge not larger than the conductor",
