@@ -119,6 +119,20 @@ public final class HandbookAmpacity {
         * bundleFactor(in);
   }
 
+  /** The current of {@link #atEdgeA} as a formula of a trace. */
+  static String atEdge(Input in) {
+    int column = Math.max(0, HandbookTable.columnFor(in.insulationRatingC()));
+    HandbookTable.Row row =
+        HandbookTable.rowFor(in.conductor().areaMm2()).orElse(HandbookTable.smallest());
+    return "Ie fa fb, Ie = "
+        + Require.text(row.ampere()[column])
+        + " A of the table, fa = "
+        + WireHeat.number(ambientFactor(HandbookTable.RATING_C[column], in.ambientC()))
+        + " by ambient, fb = "
+        + Require.text(bundleFactor(in))
+        + " by bundle";
+  }
+
   private static double bundleFactor(Input in) {
     return in.loadedShare().isPresent()
         ? BundleCurves.factor(in.wires(), in.loadedShare().getAsDouble())

@@ -72,7 +72,7 @@ public final class LoadingByPlace {
                 FuseRerating.source(family));
     for (LoadingLimit limit : limits) {
       trace.line(
-          "loading limit: " + limit.use(),
+          "loading limit, " + limit.use(),
           formula(limit, factor, atForty),
           limit.share(),
           "1",
@@ -80,7 +80,7 @@ public final class LoadingByPlace {
     }
     LoadingLimit strictest = limits.get(0);
     trace.line(
-        "loading limit that counts: " + strictest.use(),
+        "loading limit that counts, " + strictest.use(),
         "smallest of the loading limits",
         strictest.share(),
         "1",

@@ -27,7 +27,7 @@ import org.loomwright.physics.wire.Copper;
 public final class ProtectionCheck {
   private static final String BAND = "ISO 8820 opening-time limits";
   private static final String RATING = "rating of the fuse";
-  private static final String SURE = "smallest current at which the fuse surely opens";
+  private static final String SURE = "current below which the fuse may never open";
   private static final int TAIL_POINTS = 64;
 
   private final ProtectionRequest request;
@@ -335,7 +335,7 @@ public final class ProtectionCheck {
             "s",
             BAND)
         .line(
-            "time allowed for opening",
+            "time allowed for a fault at the end of the line",
             "given",
             request.openingTimeS(),
             "s",

@@ -85,10 +85,10 @@ public final class Protection {
     LoadingLimit shop = FuseLoading.of(rules).shop();
     LoadingLimit kept = FuseLoading.of(rules).at(before.fuse().family(), before.spot());
     trace
-        .line("loading limit of the shop: " + shop.use(), "given", shop.share(), "1", shop.source())
+        .line("loading limit of the shop, " + shop.use(), "given", shop.share(), "1", shop.source())
         .line(
             "loading limit kept",
-            "smaller of the shop's and the published",
+            kept.equals(published) ? "loading limit that counts" : "loading limit of the shop",
             kept.share(),
             "of the rating",
             kept.equals(published) ? "published" : "rule of the shop");
