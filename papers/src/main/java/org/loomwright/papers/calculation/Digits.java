@@ -18,7 +18,7 @@ final class Digits {
   private static final int SHORT = 6;
 
   /** What lies beyond this many digits is dust of binary arithmetic. */
-  private static final MathContext CLEAN = new MathContext(12);
+  private static final MathContext CLEAN = new MathContext(9);
 
   private static final int LONGEST_WHOLE = 9;
   private static final double SMALLEST_PLAIN = 1e-4;

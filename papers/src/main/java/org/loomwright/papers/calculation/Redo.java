@@ -146,7 +146,10 @@ final class Redo {
       }
       choices.add(lines);
     }
-    boolean bareWord = read.get() instanceof Expression.Name name && name.name().length() > 2;
+    boolean bareWord =
+        read.get() instanceof Expression.Name name
+            && name.name().length() > 2
+            && name.name().indexOf(' ') < 0;
     return bareWord ? Optional.empty() : tried(read.get(), constants, names, choices);
   }
 

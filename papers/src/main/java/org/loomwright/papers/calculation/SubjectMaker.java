@@ -61,7 +61,18 @@ final class SubjectMaker {
     }
     List<Calculation.Block> blocks = new ArrayList<>();
     Set<Integer> printed = new TreeSet<>();
-    byTrace.forEach((trace, them) -> blocks.add(block(trace, them, printed)));
+    List<Calculation.Result> ratings = new ArrayList<>();
+    byTrace.forEach(
+        (trace, them) -> {
+          if (trace.stream().allMatch(SubjectMaker::isInput)) {
+            them.forEach(it -> ratings.add(result(it, trace)));
+          } else {
+            blocks.add(block(trace, them, printed));
+          }
+        });
+    if (!ratings.isEmpty()) {
+      blocks.add(new Calculation.Block(List.of(), List.of(), ratings));
+    }
     return new Calculation.Subject(lead, title, inputs, blocks);
   }
 
@@ -194,8 +205,8 @@ final class SubjectMaker {
   }
 
   private Calculation.Result result(Check check, List<TraceLine> trace) {
-    int figureLine = line(trace, check.figure(), check.unit());
-    int limitLine = line(trace, check.limit(), check.unit());
+    int figureLine = line(trace, check.name(), check.figure(), check.unit());
+    int limitLine = line(trace, check.name(), check.limit(), check.unit());
     return new Calculation.Result(
         checkNumbers.getOrDefault(check, 0),
         check,
@@ -207,14 +218,28 @@ final class SubjectMaker {
         mark(Rule.of(check).source()));
   }
 
-  /** The last line of a trace that has a figure; 0 when there is none. */
-  private int line(List<TraceLine> trace, double value, String unit) {
-    for (int i = trace.size() - 1; i >= 0; i--) {
-      TraceLine line = trace.get(i);
+  /**
+   * The line of a trace that has a figure: of several the one that shares most words with the name
+   * of the check, of these the last; 0 when there is none.
+   */
+  private int line(List<TraceLine> trace, String check, double value, String unit) {
+    Set<String> words = words(check);
+    int most = -1;
+    int found = 0;
+    for (TraceLine line : trace) {
       if (line.value() == value && line.unit().equals(unit)) {
-        return number(line);
+        Set<String> shared = words(line.what());
+        shared.retainAll(words);
+        if (shared.size() >= most) {
+          most = shared.size();
+          found = number(line);
+        }
       }
     }
-    return 0;
+    return found;
+  }
+
+  private static Set<String> words(String text) {
+    return new TreeSet<>(List.of(text.split("[\\s,:]+")));
   }
 }

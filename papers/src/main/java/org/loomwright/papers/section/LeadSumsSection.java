@@ -79,7 +79,7 @@ final class LeadSumsSection implements Section {
 
   private java.util.Optional<String> ambient() {
     return subject.inputs().stream()
-        .filter(it -> it.what().startsWith("ambient") && it.unit().equals("°C"))
+        .filter(it -> it.what().equals("ambient") && it.unit().equals("°C"))
         .map(it -> it.value() + " °C, line " + it.number())
         .findFirst();
   }

@@ -19,6 +19,9 @@ final class SumsTables {
   /** A block of so few rows stays on one page. */
   private static final int KEPT_ROWS = 14;
 
+  /** So does a table of so few results. */
+  private static final int KEPT_RESULTS = 4;
+
   /** So does a whole subject of so few rows. */
   private static final int KEPT_SUBJECT = 20;
 
@@ -38,7 +41,7 @@ final class SumsTables {
     html.open("div", rows(subject) <= KEPT_SUBJECT ? "keep" : "");
     Consumer<Html> first = heading;
     if (!subject.inputs().isEmpty()) {
-      html.open("div", "keep");
+      html.open("div", subject.inputs().size() <= KEPT_SUBJECT ? "keep" : "");
       first.accept(html);
       first = none -> {};
       html.line("h2", "", "Inputs");
@@ -75,13 +78,13 @@ final class SumsTables {
       html.table(
           "sum",
           List.of(
-              Column.key("Line", 5),
-              Column.text("Quantity", 24),
-              Column.text("Formula, and with the numbers of the lines named", 36),
+              Column.key("Line", 4),
+              Column.text("Quantity", 19),
+              Column.text("Formula, and with the numbers of the lines named", 48),
               Column.text("Lines", 8),
-              Column.number("Value", 11),
-              Column.text("Unit", 9),
-              Column.text("Source", 7)),
+              Column.number("Value", 9),
+              Column.text("Unit", 6),
+              Column.text("Source", 6)),
           block.lines().stream().map(SumsTables::line).toList());
     } else if (block.above().isEmpty()) {
       html.line(
@@ -93,6 +96,7 @@ final class SumsTables {
     if (!block.above().isEmpty()) {
       html.line("p", "note", "Also rests on lines above: " + ranges(block.above()) + ".");
     }
+    html.open("div", block.results().size() <= KEPT_RESULTS ? "keep" : "");
     html.table(
         "results",
         List.of(
@@ -104,6 +108,7 @@ final class SumsTables {
             Column.text("Verdict", 10),
             Column.text("Source", 7)),
         block.results().stream().map(it -> result(pack, it)).toList());
+    html.close("div");
   }
 
   /** The checks by name; many on the same lines by their count. */

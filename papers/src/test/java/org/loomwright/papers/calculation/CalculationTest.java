@@ -7,7 +7,6 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.FieldSource;
-import org.loomwright.model.design.Check;
 import org.loomwright.model.design.Lead;
 
 /** The printed sums of the demo kits, done again by hand. */
@@ -19,7 +18,7 @@ class CalculationTest {
   void everySumComesOutAsPrinted(String kit) {
     Calculation report = CalculationMaker.of(DemoKits.planned(kit));
     assertThat(report.subjects()).flatExtracting(ByHand::faults).isEmpty();
-    assertThat(report.reckoned()).isGreaterThan(report.worked() / 3);
+    assertThat(report.reckoned()).isGreaterThan(report.worked() * 4 / 5);
   }
 
   @ParameterizedTest
@@ -99,20 +98,44 @@ class CalculationTest {
     return lines.stream().map(it -> it.equals(old) ? wrong : it).toList();
   }
 
-  /** What is compared as it stands in the documents has nothing to unfold. */
+  /** What no pocket calculator finds is looked up, or says in words what it comes from. */
+  private static final List<String> NOT_RECKONED =
+      List.of(
+          "table",
+          "published",
+          "compared",
+          "count",
+          "most current first",
+          "worst of the bundle and all its parts",
+          "worst of this bundle and all smaller ones",
+          "this wire alone, worse than in the bundle",
+          "highest of all load states",
+          "found in another state than the one above",
+          "C dT/dt = I² r(T) \u2212 q(T)",
+          "100 h: ",
+          "none");
+
   @ParameterizedTest
   @FieldSource("KITS")
-  void onlyPlainRatingsHaveNoTrace(String kit) {
-    assertThat(DemoKits.planned(kit).plan().checks())
-        .filteredOn(it -> it.trace().isEmpty())
-        .extracting(Check::name)
-        .allMatch(
-            it ->
-                it.startsWith("current through terminal ")
-                    || it.equals("fuse not above what the slot may hold")
-                    || it.startsWith("fuse not above what is allowed for ")
-                    || it.startsWith("conductor not below what is asked for ")
-                    || it.equals("leads shared with pins it must be kept apart from"));
+  void aLineWithoutSumIsLookedUpOrSaysWhy(String kit) {
+    Calculation report = CalculationMaker.of(DemoKits.planned(kit));
+    assertThat(report.subjects())
+        .flatExtracting(Calculation.Subject::blocks)
+        .flatExtracting(Calculation.Block::lines)
+        .filteredOn(it -> it.numbers().isEmpty())
+        .extracting(Calculation.Line::formula)
+        .allMatch(it -> NOT_RECKONED.stream().anyMatch(it::startsWith));
+  }
+
+  @ParameterizedTest
+  @FieldSource("KITS")
+  void everyCheckHasItsFigureAndItsLimitOnALine(String kit) {
+    Calculation report = CalculationMaker.of(DemoKits.planned(kit));
+    assertThat(report.subjects())
+        .flatExtracting(Calculation.Subject::blocks)
+        .flatExtracting(Calculation.Block::results)
+        .hasSameSizeAs(DemoKits.planned(kit).plan().checks())
+        .allMatch(it -> it.figureLine() > 0 && it.limitLine() > 0);
   }
 
   @Test

@@ -65,7 +65,7 @@ public final class Ampacity {
             why ->
                 trace.line(
                     "handbook at the nearest edge of its table",
-                    "table * ambient factor * bundle factor",
+                    HandbookAmpacity.atEdge(tabled),
                     capA,
                     "A",
                     why));
@@ -73,7 +73,7 @@ public final class Ampacity {
         "allowed current",
         handbook.currentA().isPresent()
             ? "smaller of handbook and heat balance"
-            : "heat balance, at most the edge of the handbook",
+            : "smaller of heat balance and the edge of the handbook",
         allowedA,
         "A",
         "the worse of two methods counts");

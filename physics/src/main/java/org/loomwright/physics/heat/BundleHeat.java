@@ -128,15 +128,36 @@ public final class BundleHeat {
                         + " wires has no steady temperature below the melting point of copper"));
   }
 
+  /** Steady temperatures; empty if a conductor would melt. */
+  public static Optional<Result> tryTemperatures(Bundle bundle) {
+    return worst(bundle).flatMap(state -> BundleReport.of(bundle, state));
+  }
+
   /**
-   * Steady temperatures; empty if a conductor would melt.
+   * How one wire of the bundle comes to its temperature; empty if a conductor would melt.
+   *
+   * @param index the wire, from 0
+   */
+  public static Optional<Trace> trace(Bundle bundle, int index) {
+    Require.within("wire index", index, 0, bundle.wires().size() - 1, "");
+    return worst(bundle)
+        .flatMap(
+            state ->
+                BundleReport.of(bundle, state)
+                    .map(
+                        it ->
+                            BundleReport.trace(bundle, state, index, it.conductorC().get(index))));
+  }
+
+  /**
+   * The section that decides; empty if a conductor would melt.
    *
    * <p>Which wire makes the densest heat depends on the temperature in the middle, so the wires are
    * put in order again at the temperature found. A new order finds the middle hotter or the same;
    * there are only so many orders, so this ends, and at the order it ends with no part of the
    * bundle is hotter.
    */
-  public static Optional<Result> tryTemperatures(Bundle bundle) {
+  private static Optional<BundleState> worst(Bundle bundle) {
     List<LoadedWire> order = densestFirst(bundle.wires(), 20);
     Optional<BundleState> worst = worst(bundle, order);
     while (worst.isPresent()) {
@@ -151,7 +172,7 @@ public final class BundleHeat {
       order = next;
       worst = state;
     }
-    return worst.flatMap(state -> BundleReport.of(bundle, state));
+    return worst;
   }
 
   /** Wires by heat per area with a temperature in the middle; equal ones stay as they stand. */

@@ -78,7 +78,12 @@ public final class HandbookAmpacity {
     double allowedA = tableA * ambientFactor * bundleFactor;
     in.loadedShare().ifPresent(s -> trace.given("loaded share", s, "1"));
     trace
-        .line("column of the table", "highest not above the rating", ratingC, "°C", "table heading")
+        .line(
+            "column of the table",
+            "table heading, highest not above the rating",
+            ratingC,
+            "°C",
+            "table heading")
         .line(
             "current of " + Conductor.awg(row.get().awg()).label() + " at 30 °C",
             "table, gauge not larger than the conductor",
@@ -112,6 +117,20 @@ public final class HandbookAmpacity {
     return row.ampere()[column]
         * ambientFactor(HandbookTable.RATING_C[column], in.ambientC())
         * bundleFactor(in);
+  }
+
+  /** The current of {@link #atEdgeA} as a formula of a trace. */
+  static String atEdge(Input in) {
+    int column = Math.max(0, HandbookTable.columnFor(in.insulationRatingC()));
+    HandbookTable.Row row =
+        HandbookTable.rowFor(in.conductor().areaMm2()).orElse(HandbookTable.smallest());
+    return "Ie fa fb, Ie = "
+        + Require.text(row.ampere()[column])
+        + " A of the table, fa = "
+        + WireHeat.number(ambientFactor(HandbookTable.RATING_C[column], in.ambientC()))
+        + " by ambient, fb = "
+        + Require.text(bundleFactor(in))
+        + " by bundle";
   }
 
   private static double bundleFactor(Input in) {

@@ -262,7 +262,7 @@ public final class WireHeat {
   }
 
   /** A constant of a formula with as many digits as a pocket calculator is given. */
-  private static String number(double value) {
+  static String number(double value) {
     return Require.text(new BigDecimal(value).round(CONSTANT).doubleValue());
   }
 }

@@ -144,7 +144,11 @@ public final class WireTransient {
         .given("temperature at the start", startC, "°C")
         .line(
             "heat stored per kelvin",
-            "copper + insulation",
+            "C1 + C2, C1 = "
+                + WireHeat.number(mass.copperJPerMK())
+                + " J/(m K) of copper, C2 = "
+                + WireHeat.number(mass.insulationJPerMK())
+                + " J/(m K) of insulation",
             mass.totalJPerMK(),
             "J/(m K)",
             mass.source());

@@ -66,7 +66,7 @@ public final class ContactCurrent {
         .forEach(it -> curve.merge(it.ambientC(), it.currentA(), Math::min));
     double tableA = along(contact, curve, listedMm2, ambientC, trace, source);
     double limitA = Math.min(plainA, tableA);
-    trace.line("limit that counts", "least of both", limitA, "A", source);
+    trace.line("limit that counts", "smaller of both", limitA, "A", source);
     return new Result(limitA, trace.build());
   }
 
@@ -158,7 +158,17 @@ public final class ContactCurrent {
     double currentA = cooler.getValue() + part * (hotter.getValue() - cooler.getValue());
     trace.line(
         "limit at " + Require.text(ambientC) + " °C",
-        "I1 + (T - T1) / (T2 - T1) * (I2 - I1)",
+        "I1 + (T - T1) / (T2 - T1) * (I2 - I1), I1 = "
+            + Require.text(cooler.getValue())
+            + " A, I2 = "
+            + Require.text(hotter.getValue())
+            + " A, T = "
+            + Require.text(ambientC)
+            + " °C, T1 = "
+            + Require.text(cooler.getKey())
+            + " °C, T2 = "
+            + Require.text(hotter.getKey())
+            + " °C",
         currentA,
         "A",
         STRAIGHT);

@@ -45,9 +45,15 @@ public final class SpliceCopper {
     double oneMm2 = side("one side", one, trace);
     double otherMm2 = side("the other side", other, trace);
     double totalMm2 = exact(oneMm2 + otherMm2);
-    trace.line("copper of both sides", "A1 + A2", totalMm2, "mm²", "");
+    trace.line(
+        "copper of both sides", "one side in all + the other side in all", totalMm2, "mm²", "");
     double share = totalMm2 == 0 ? 0 : Math.min(oneMm2, otherMm2) / totalMm2;
-    trace.line("share of the thinner side", "min(A1, A2) / (A1 + A2)", share, "1", "");
+    trace.line(
+        "share of the thinner side",
+        (oneMm2 <= otherMm2 ? "one side" : "the other side") + " in all / copper of both sides",
+        share,
+        "1",
+        "");
     return new Result(oneMm2, otherMm2, totalMm2, share, trace.build());
   }
 
@@ -89,7 +95,9 @@ public final class SpliceCopper {
       trace.given(words + ": " + it.name(), it.areaMm2(), "mm²");
       sum += it.areaMm2();
     }
-    return exact(sum);
+    double all = exact(sum);
+    trace.line(words + " in all", "sum", all, "mm²", "");
+    return all;
   }
 
   /** Sizes are written with few decimals; sums of them must not end in binary dust. */

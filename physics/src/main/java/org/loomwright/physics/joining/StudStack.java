@@ -66,7 +66,8 @@ public final class StudStack {
           "1",
           "common practice");
     }
-    trace.line("lugs on the stud", "there + added", position, "1", "");
+    trace.line(
+        "lugs on the stud", "lugs already there + " + outwards.size(), position, "lugs", "count");
     return new Result(outwards, position, trace.build());
   }
 

@@ -44,19 +44,19 @@ public record LoadDrop(
             .given("voltage of node " + s.negative(), negativeV, "V")
             .line(
                 "feed drop of " + load,
-                s.positive() + " - " + l.from(),
+                "voltage of node " + s.positive() + " - voltage of node " + l.from(),
                 feed,
                 "V",
                 "Kirchhoff's voltage law")
             .line(
                 "ground drop of " + load,
-                l.to() + " - " + s.negative(),
+                "voltage of node " + l.to() + " - voltage of node " + s.negative(),
                 ground,
                 "V",
                 "Kirchhoff's voltage law")
             .line(
                 "voltage across " + load,
-                "terminal voltage - feed drop - ground drop",
+                "voltage of node " + l.from() + " - voltage of node " + l.to(),
                 supplyV - groundV,
                 "V",
                 "Kirchhoff's voltage law")

@@ -40,6 +40,29 @@ public final class FuseRerating {
     return FACTOR[i] + part * (FACTOR[i + 1] - FACTOR[i]);
   }
 
+  /**
+   * The factor as a formula of a trace, over the ambient of that name.
+   *
+   * @param ambient name of the line that holds the ambient
+   */
+  static String formula(String ambient, double ambientC) {
+    int i = 0;
+    while (i < AMBIENT_C.length - 2 && ambientC > AMBIENT_C[i + 1]) {
+      i++;
+    }
+    return "f1 + ("
+        + ambient
+        + " - T1) * (f2 - f1) / (T2 - T1), f1 = "
+        + Require.text(FACTOR[i])
+        + ", f2 = "
+        + Require.text(FACTOR[i + 1])
+        + ", T1 = "
+        + Require.text(AMBIENT_C[i])
+        + " °C, T2 = "
+        + Require.text(AMBIENT_C[i + 1])
+        + " °C";
+  }
+
   /** Where the factor of a family comes from. */
   public static String source(FuseFamily family) {
     return family == FuseFamily.LARGE_BLADE

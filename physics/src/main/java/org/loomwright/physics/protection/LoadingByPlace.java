@@ -3,6 +3,7 @@ package org.loomwright.physics.protection;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.loomwright.physics.Require;
 import org.loomwright.physics.Trace;
 
 /**
@@ -20,6 +21,9 @@ import org.loomwright.physics.Trace;
  * f is {@link FuseRerating#factor}.
  */
 public final class LoadingByPlace {
+  private static final String ADDED = "added circuits, re-rated from 40 °C to the ambient";
+  private static final String ANY = "any fuse, re-rated to the ambient";
+
   private LoadingByPlace() {}
 
   /**
@@ -46,13 +50,9 @@ public final class LoadingByPlace {
     limits.add(
         new LoadingLimit(
             LoadingLimit.DEFAULT.share() * Math.min(1, factor / atForty),
-            "added circuits, re-rated from 40 °C to the ambient",
+            ADDED,
             LoadingLimit.DEFAULT.source()));
-    limits.add(
-        new LoadingLimit(
-            0.75 * factor,
-            "any fuse, re-rated to the ambient",
-            "fuse makers' guides (from memory)"));
+    limits.add(new LoadingLimit(0.75 * factor, ANY, "fuse makers' guides (from memory)"));
     limits.add(
         new LoadingLimit(
             place == FusePlace.CABIN ? 0.80 : 0.60,
@@ -66,20 +66,36 @@ public final class LoadingByPlace {
             .given("ambient at the fuse", ambientC, "°C")
             .line(
                 "re-rating by ambient",
-                "straight between points",
+                FuseRerating.formula("ambient at the fuse", ambientC),
                 factor,
                 "1",
                 FuseRerating.source(family));
     for (LoadingLimit limit : limits) {
-      trace.line("loading limit: " + limit.use(), "published", limit.share(), "1", limit.source());
+      trace.line(
+          "loading limit, " + limit.use(),
+          formula(limit, factor, atForty),
+          limit.share(),
+          "1",
+          limit.source());
     }
     LoadingLimit strictest = limits.get(0);
     trace.line(
-        "loading limit that counts: " + strictest.use(),
-        "strictest",
+        "loading limit that counts, " + strictest.use(),
+        "smallest of the loading limits",
         strictest.share(),
         "1",
         strictest.source());
     return new Result(strictest, limits, trace.build());
+  }
+
+  private static String formula(LoadingLimit limit, double factor, double atForty) {
+    if (limit.use().equals(ANY)) {
+      return "0.75 * re-rating by ambient";
+    }
+    return limit.use().equals(ADDED) && factor < atForty
+        ? Require.text(LoadingLimit.DEFAULT.share())
+            + " * re-rating by ambient / f40, f40 = "
+            + OpeningWords.number(atForty)
+        : "published";
   }
 }

@@ -2,10 +2,15 @@ package org.loomwright.physics.protection;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.loomwright.physics.Check;
 import org.loomwright.physics.Require;
 import org.loomwright.physics.Trace;
 import org.loomwright.physics.Verdict;
+import org.loomwright.physics.heat.ThermalMass;
+import org.loomwright.physics.heat.WireHeat;
+import org.loomwright.physics.wire.Conductor;
+import org.loomwright.physics.wire.Copper;
 
 /**
  * Does a fuse protect its wire, and does it leave the load alone?
@@ -21,6 +26,8 @@ import org.loomwright.physics.Verdict;
  */
 public final class ProtectionCheck {
   private static final String BAND = "ISO 8820 opening-time limits";
+  private static final String RATING = "rating of the fuse";
+  private static final String SURE = "current below which the fuse may never open";
   private static final int TAIL_POINTS = 64;
 
   private final ProtectionRequest request;
@@ -60,15 +67,18 @@ public final class ProtectionCheck {
     Fuse fuse = request.fuse();
     LoadingByPlace.Result loading =
         LoadingByPlace.of(fuse.family(), request.place(), request.fuseAmbientC());
+    trace.given(RATING + ", " + fuse.label(), fuse.ratingA(), "A");
     trace
         .addAll(loading.trace())
-        .addAll(faults.trace())
+        .given("steady load", request.continuousA(), "A")
         .line(
-            "current the wire carries for good",
-            "heat balance at the insulation rating",
-            line.enduranceA(),
-            "A",
-            DamageLine.SOURCE);
+            "load over rating",
+            "steady load / " + RATING,
+            request.continuousA() / fuse.ratingA(),
+            "of the rating",
+            "")
+        .addAll(faults.trace());
+    wireLines();
     List<Check> checks = new ArrayList<>();
     checks.add(loading(loading.strictest()));
     request.starting().ifPresent(s -> checks.add(starting(s)));
@@ -81,6 +91,46 @@ public final class ProtectionCheck {
     checks.add(breaking());
     request.stalled().ifPresent(s -> stalled(s, checks));
     return new Result(checks, loading, trace.build());
+  }
+
+  /** What the wire stands for good, and what its damage line rests on. */
+  private void wireLines() {
+    DamageLine.Wire wire = request.wire();
+    Conductor conductor = wire.lying().conductor();
+    ThermalMass mass = ThermalMass.copperOnly(conductor);
+    trace
+        .addAll(WireHeat.current(wire.lying(), wire.ratingC()).trace())
+        .line(
+            "current the wire carries for good",
+            "current in each loaded wire",
+            line.enduranceA(),
+            "A",
+            DamageLine.SOURCE)
+        .line(
+            SURE,
+            "M * "
+                + RATING
+                + ", M = "
+                + OpeningWords.number(surelyOpensA() / request.fuse().ratingA()),
+            surelyOpensA(),
+            "A",
+            BAND)
+        .given("conductor area of " + conductor.label(), conductor.areaMm2(), "mm²")
+        .line(
+            "heat stored per kelvin",
+            "c S, c = "
+                + OpeningWords.number(mass.totalJPerMK() / conductor.areaMm2())
+                + " J/(K cm³)",
+            mass.totalJPerMK(),
+            "J/(m K)",
+            mass.source())
+        .given("conductor at the start of a fault", wire.startC(), "°C")
+        .line(
+            "conductor at the end of a short circuit",
+            "published, allowed for up to 5 s",
+            wire.insulation().finalC(),
+            "°C",
+            wire.insulation().source());
   }
 
   /** Smallest current at which the fuse is sure to open at some time, A. */
@@ -114,13 +164,24 @@ public final class ProtectionCheck {
   private Check starting(LoadPoint start) {
     Fuse fuse = request.fuse();
     double factor = FuseRerating.factor(fuse.family(), request.fuseAmbientC());
-    double opensS = fuse.shortestOpeningS(start.currentA() / factor);
-    trace.line(
-        "earliest opening of the warm fuse at the starting current",
-        "band at I / re-rating",
-        opensS,
-        "s",
-        BAND + "; " + FuseRerating.source(fuse.family()));
+    double warmA = start.currentA() / factor;
+    double opensS = fuse.shortestOpeningS(warmA);
+    String multiple = "multiple of the warm fuse at the starting current";
+    trace
+        .given("starting current", start.currentA(), "A")
+        .given("time of the starting current", start.durationS(), "s")
+        .line(
+            multiple,
+            "starting current / (re-rating by ambient * " + RATING + ")",
+            warmA / fuse.ratingA(),
+            "1",
+            FuseRerating.source(fuse.family()))
+        .line(
+            "earliest opening of the warm fuse at the starting current",
+            OpeningWords.shortest(fuse, warmA, multiple),
+            opensS,
+            "s",
+            BAND);
     return Check.atMost(
         "starting current",
         start.durationS(),
@@ -160,10 +221,7 @@ public final class ProtectionCheck {
         damageS = standsS;
       }
     }
-    trace
-        .line(name + ": worst current", "just below a step of the band", worstA, "A", BAND)
-        .line(name + ": fuse is open by then", "latest opening", opensS, "s", BAND)
-        .line(name + ": wire is damaged", "damage line", damageS, "s", DamageLine.SOURCE);
+    show(name, fromA, toA, worstA, opensS, damageS);
     return Check.atMost(
         name,
         opensS,
@@ -177,6 +235,74 @@ public final class ProtectionCheck {
             + Require.text(Math.round(worstA * 10) / 10.0)
             + " A",
         BAND + "; " + DamageLine.SOURCE);
+  }
+
+  private void show(
+      String name, double fromA, double toA, double worstA, double opensS, double damageS) {
+    Fuse fuse = request.fuse();
+    String current = name + ": worst current";
+    boolean atEnd = worstA == toA;
+    double multiple = worstA / fuse.ratingA();
+    Optional<FuseGate> below =
+        fuse.gates().stream()
+            .filter(g -> g.multiple() < multiple * (1 - 1e-9) && Double.isFinite(g.maxS()))
+            .reduce((a, b) -> b);
+    boolean step =
+        fuse.gates().stream().anyMatch(g -> g.multiple() * fuse.ratingA() == worstA)
+            && below.filter(g -> g.maxS() == opensS).isPresent();
+    String opens =
+        toA < fromA
+            ? "100 h: so small a fault may never open the fuse"
+            : step
+                ? below.map(OpeningWords::step).orElseThrow()
+                : OpeningWords.longest(fuse, worstA, current, RATING);
+    trace
+        .line(
+            current,
+            atEnd
+                ? worstA == faults.endOfLineA()
+                    ? "fault at the end of the line"
+                    : "fault near the source"
+                : "M * "
+                    + RATING
+                    + ", M = "
+                    + OpeningWords.number(multiple)
+                    + (step ? ", just below this step of the band" : ", worst of 64 looked at"),
+            worstA,
+            "A",
+            BAND)
+        .line(name + ": fuse is open by then", opens, opensS, "s", BAND);
+    Conductor conductor = request.wire().lying().conductor();
+    trace.line(
+        name + ": heating up without loss, sooner than with it",
+        "heat stored per kelvin * 254.5 / (r20 ("
+            + current
+            + ")²) * ln((234.5 + conductor at the end of a short circuit) / (234.5 + conductor at"
+            + " the start of a fault)), r20 = "
+            + Require.text(conductor.ohmPerM20C())
+            + " ohm/m",
+        lossless(worstA),
+        "s",
+        "IEC 60949");
+    trace.line(
+        name + ": wire is damaged",
+        damageS == DamageLine.FOR_GOOD_S
+            ? "100 h: carried for good"
+            : "C dT/dt = I² r(T) - q(T) up to the temperature allowed for that time",
+        damageS,
+        "s",
+        DamageLine.SOURCE);
+  }
+
+  /** Time from the start to the end temperature if all heat stays in the copper, s. */
+  private double lossless(double currentA) {
+    Conductor conductor = request.wire().lying().conductor();
+    double perKelvin = conductor.ohmPerM20C() / (Copper.ZERO_RESISTANCE_C + 20);
+    return ThermalMass.copperOnly(conductor).totalJPerMK()
+        / (perKelvin * currentA * currentA)
+        * Math.log(
+            (Copper.ZERO_RESISTANCE_C + request.wire().insulation().finalC())
+                / (Copper.ZERO_RESISTANCE_C + request.wire().startC()));
   }
 
   /** Latest opening just below every step of a range, and along the tail beyond the last. */
@@ -200,6 +326,20 @@ public final class ProtectionCheck {
   }
 
   private Check endOfLine() {
+    double atEndA = faults.endOfLineA();
+    trace
+        .line(
+            "latest opening at the fault at the end of the line",
+            OpeningWords.longest(request.fuse(), atEndA, "fault at the end of the line", RATING),
+            capped(request.fuse().longestOpeningS(atEndA)),
+            "s",
+            BAND)
+        .line(
+            "time allowed for a fault at the end of the line",
+            "given",
+            request.openingTimeS(),
+            "s",
+            "common practice, the span of IEC 60364-5-54");
     return Check.atMost(
         "fault at the end of the line",
         capped(request.fuse().longestOpeningS(faults.endOfLineA())),
@@ -212,6 +352,12 @@ public final class ProtectionCheck {
   }
 
   private Check breaking() {
+    trace.line(
+        "breaking capacity of the " + request.fuse().family().label(),
+        "published",
+        request.fuse().family().breakingCapacityA(),
+        "A",
+        "ISO 8820 (from memory)");
     return Check.atMost(
         "breaking capacity",
         faults.nearSourceA(),
@@ -223,6 +369,20 @@ public final class ProtectionCheck {
 
   private void stalled(LoadPoint stall, List<Check> checks) {
     Fuse fuse = request.fuse();
+    trace
+        .given("stalled current", stall.currentA(), "A")
+        .line(
+            "latest opening at the stalled current",
+            OpeningWords.longest(fuse, stall.currentA(), "stalled current", RATING),
+            capped(fuse.longestOpeningS(stall.currentA())),
+            "s",
+            BAND)
+        .line(
+            "wire is damaged by the stalled current",
+            "C dT/dt = I² r(T) - q(T) up to the temperature allowed for that time",
+            capped(line.timeS(stall.currentA())),
+            "s",
+            DamageLine.SOURCE);
     checks.add(
         Check.atLeast(
             "stalled load opens the fuse",

@@ -15,6 +15,9 @@ import org.loomwright.physics.Trace;
 public final class Selectivity {
   private static final String SOURCE = "ISO 8820 opening-time limits";
 
+  private static final String UPSTREAM = "rating of the upstream fuse";
+  private static final String DOWNSTREAM = "rating of the downstream fuse";
+
   /** Points per factor of ten in current. */
   private static final int PER_DECADE = 400;
 
@@ -57,22 +60,50 @@ public final class Selectivity {
   public static Result of(Pair pair) {
     double upToA = upTo(pair);
     double factor = FuseRerating.factor(pair.upstream().family(), pair.upstreamAmbientC());
+    double shownA = upToA == 0 ? pair.fromA() : upToA;
+    double upstreamA = (shownA + pair.otherLoadA()) / factor;
     Trace trace =
         Trace.builder()
             .given("smallest fault", pair.fromA(), "A")
             .given("largest fault", pair.toA(), "A")
             .given("other load of the upstream fuse", pair.otherLoadA(), "A")
+            .given(UPSTREAM + ", " + pair.upstream().label(), pair.upstream().ratingA(), "A")
+            .given(DOWNSTREAM + ", " + pair.downstream().label(), pair.downstream().ratingA(), "A")
+            .given("ambient of the upstream fuse", pair.upstreamAmbientC(), "°C")
             .line(
                 "re-rating of the upstream fuse",
-                "straight between points",
+                FuseRerating.formula("ambient of the upstream fuse", pair.upstreamAmbientC()),
                 factor,
                 "1",
                 FuseRerating.source(pair.upstream().family()))
+            .line("selective up to", upToWords(pair, upToA), upToA, "A", SOURCE)
             .line(
-                "selective up to",
-                "latest opening downstream < earliest opening upstream",
-                upToA,
-                "A",
+                "latest opening downstream at "
+                    + (upToA == 0 ? "the smallest fault" : "this current"),
+                OpeningWords.longest(
+                    pair.downstream(),
+                    shownA,
+                    upToA == 0 ? "smallest fault" : "selective up to",
+                    DOWNSTREAM),
+                pair.downstream().longestOpeningS(shownA),
+                "s",
+                SOURCE)
+            .line(
+                "multiple of the warm upstream fuse",
+                "("
+                    + (upToA == 0 ? "smallest fault" : "selective up to")
+                    + " + other load of the upstream fuse) / (re-rating of the upstream fuse * "
+                    + UPSTREAM
+                    + ")",
+                upstreamA / pair.upstream().ratingA(),
+                "1",
+                "a warm fuse opens as one of a smaller rating")
+            .line(
+                "earliest opening upstream, warm, with its other load",
+                OpeningWords.shortest(
+                    pair.upstream(), upstreamA, "multiple of the warm upstream fuse"),
+                pair.upstream().shortestOpeningS(upstreamA),
+                "s",
                 SOURCE)
             .build();
     Check check =
@@ -88,6 +119,15 @@ public final class Selectivity {
                 + " up to the largest fault",
             SOURCE);
     return new Result(upToA, check, trace);
+  }
+
+  private static String upToWords(Pair pair, double upToA) {
+    if (upToA == pair.toA()) {
+      return "largest fault";
+    }
+    return upToA == 0
+        ? "none: not even at the smallest fault"
+        : "found by halving: latest opening downstream before earliest opening upstream";
   }
 
   /** Whether the downstream fuse is surely open before the upstream one can open. */

@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.loomwright.model.equipment.NeedKind;
 import org.loomwright.model.kit.KitOrder;
+import org.loomwright.physics.Require;
 import org.loomwright.physics.network.Link;
 import org.loomwright.physics.network.LoadState;
 import org.loomwright.physics.network.NetworkCheck;
@@ -132,7 +133,11 @@ public final class CaseSolver {
     int all = made.loads().size();
     String on =
         state.on().size() == all ? "all loads on" : state.on().size() + " of " + all + " loads on";
-    return on + ", source at " + state.emfV().getOrDefault(CaseNetwork.BATTERY, 0.0) + " V";
+    return on + ", source at " + volts(state.emfV().getOrDefault(CaseNetwork.BATTERY, 0.0)) + " V";
+  }
+
+  private static String volts(double volts) {
+    return Require.text(Math.round(volts * 1e6) / 1e6);
   }
 
   private static boolean proven(WorstCases worst) {

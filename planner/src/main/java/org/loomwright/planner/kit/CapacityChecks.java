@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.loomwright.model.design.TraceLine;
 import org.loomwright.planner.ways.Use;
 import org.loomwright.planner.ways.Way;
@@ -67,15 +69,37 @@ final class CapacityChecks {
         true,
         unit,
         "vehicle document and shop rules",
-        worst.stream()
-            .map(
-                it ->
-                    new TraceLine(
-                        "added in case " + String.join(" or ", it.cases()),
-                        "",
-                        it.amount(),
-                        unit,
-                        "the equipment's document"))
-            .toList());
+        trace(use, worst, unit));
+  }
+
+  private static List<TraceLine> trace(Use use, List<Worst> worst, String unit) {
+    List<TraceLine> trace = new ArrayList<>();
+    for (int i = 0; i < worst.size(); i++) {
+      Worst it = worst.get(i);
+      trace.add(
+          new TraceLine(
+              "a" + (i + 1) + ", added in case " + String.join(" or ", it.cases()),
+              "given",
+              it.amount(),
+              unit,
+              "the equipment's document"));
+    }
+    trace.add(
+        new TraceLine(
+            "added in all, each component in its worst case",
+            IntStream.rangeClosed(1, worst.size())
+                .mapToObj(i -> "a" + i)
+                .collect(Collectors.joining(" + ")),
+            worst.stream().mapToDouble(Worst::amount).sum(),
+            unit,
+            ""));
+    trace.add(
+        new TraceLine(
+            "room for added leads on " + use.words(),
+            "given",
+            use.limit(),
+            unit,
+            "vehicle document and shop rules"));
+    return trace;
   }
 }

@@ -31,8 +31,9 @@ final class Checklist {
       String unit,
       String source,
       List<TraceLine> trace) {
+    List<TraceLine> whole = whole(trace, name, figure, limit, atMost, unit, source);
     checks.add(
-        Check.of(id, name, subject, cases, figure, limit, atMost, unit, band, source, trace));
+        Check.of(id, name, subject, cases, figure, limit, atMost, unit, band, source, whole));
   }
 
   // Ratings come in steps: a rating equal to its limit keeps it fully.
@@ -47,7 +48,8 @@ final class Checklist {
       String unit,
       String source,
       List<TraceLine> trace) {
-    checks.add(Check.of(id, name, subject, cases, figure, limit, atMost, unit, 0, source, trace));
+    List<TraceLine> whole = whole(trace, name, figure, limit, atMost, unit, source);
+    checks.add(Check.of(id, name, subject, cases, figure, limit, atMost, unit, 0, source, whole));
   }
 
   // Nobody can say that it is safe, so it fails by name.
@@ -64,6 +66,36 @@ final class Checklist {
         "",
         why == null ? "" : why,
         List.of());
+  }
+
+  /** A trace with lines for figure and limit, where it has none of that value. */
+  private static List<TraceLine> whole(
+      List<TraceLine> trace,
+      String name,
+      double figure,
+      double limit,
+      boolean atMost,
+      String unit,
+      String source) {
+    List<TraceLine> whole = new ArrayList<>(trace);
+    if (lacks(trace, figure, unit)) {
+      whole.add(new TraceLine(name, "given", figure, unit, "the plan"));
+    }
+    if (lacks(trace, limit, unit)) {
+      int rule = source.indexOf("; ");
+      whole.add(
+          new TraceLine(
+              (atMost ? "most allowed: " : "least allowed: ") + name,
+              "given",
+              limit,
+              unit,
+              rule < 0 ? source : source.substring(rule + 2)));
+    }
+    return whole.size() == trace.size() ? trace : whole;
+  }
+
+  private static boolean lacks(List<TraceLine> trace, double value, String unit) {
+    return trace.stream().noneMatch(it -> it.value() == value && it.unit().equals(unit));
   }
 
   /** The trace of a sum as the design keeps it. */

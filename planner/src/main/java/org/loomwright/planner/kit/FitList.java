@@ -1,5 +1,6 @@
 package org.loomwright.planner.kit;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.loomwright.model.design.TraceLine;
 import org.loomwright.physics.Check;
@@ -62,7 +63,9 @@ final class FitList {
       long unlike,
       String source,
       List<TraceLine> lines) {
-    list.addRating(id, name, subject, cases, unlike, 0, true, UNLIKE, source, lines);
+    List<TraceLine> all = new ArrayList<>(lines);
+    all.add(new TraceLine("unlike in all", "sum", unlike, UNLIKE, ""));
+    list.addRating(id, name, subject, cases, unlike, 0, true, UNLIKE, source, all);
   }
 
   /** A part that must be there. */

@@ -3,10 +3,8 @@ package org.loomwright.planner.kit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import org.loomwright.model.design.TraceLine;
 import org.loomwright.physics.heat.BundleHeat;
-import org.loomwright.physics.heat.LoadedWire;
 import org.loomwright.planner.sizing.WireNeed;
 
 /** Conductor temperatures of the leads in their bundles, under load and while a fuse holds. */
@@ -63,52 +61,36 @@ final class HeatChecks {
         trace(sized, hottest));
   }
 
-  private List<TraceLine> trace(Sized sized, BundleHeats.Hottest hottest) {
+  private static List<TraceLine> trace(Sized sized, BundleHeats.Hottest hottest) {
     List<TraceLine> trace = new ArrayList<>();
     BundleHeat.Bundle bundle = hottest.bundle();
+    double ambientC = bundle.ambientC();
+    double ratingC = sized.wire().rating().celsius();
     String where =
-        hottest.run().map(run -> "along run " + run).orElse("by itself at its hottest place");
-    trace.add(given("air " + where, bundle.ambientC(), "°C", "vehicle document"));
-    trace.add(given("wires lying together", bundle.wires().size(), "1", "the plan"));
-    for (LoadedWire wire : bundle.wires()) {
-      if (wire.currentA() > 0) {
-        trace.add(
-            given(
-                "current in a " + wire.name() + " of the bundle", wire.currentA(), "A", "network"));
-      }
-    }
-    bundle
-        .coverings()
-        .forEach(
-            layer ->
-                trace.add(
-                    given("wall of the " + layer.name(), layer.wallMm(), "mm", layer.source())));
-    Optional<BundleHeat.Result> result = heats.result(hottest);
-    result.ifPresent(it -> trace.addAll(Checklist.lines(it.trace())));
-    trace.add(
-        given(
-            "current in this lead",
-            hottest.currentA(),
-            "A",
-            "network, or what its fuse lets pass"));
-    trace.add(
-        new TraceLine(
-            "conductor of this lead",
-            "as if it lay in the middle: T(middle) + q ln(d/dc)/(2πk)",
-            hottest.conductorC(),
-            "°C",
-            "heat balance"));
-    trace.add(
-        given(
-            "rating of the insulation",
-            sized.wire().rating().celsius(),
-            "°C",
-            sized.wire().source()));
+        hottest
+            .run()
+            .map(run -> "along run " + run)
+            .orElse("where the lead lies by itself, at its hottest place");
+    trace.add(given("ambient " + where, ambientC, "°C", "vehicle document"));
+    BundleHeat.trace(bundle, hottest.index())
+        .ifPresent(
+            it ->
+                Checklist.lines(it).stream()
+                    .filter(line -> !line.what().equals("ambient"))
+                    .forEach(trace::add));
     trace.add(
         new TraceLine(
             "rise of the conductor",
-            "T(conductor) - T(air)",
-            hottest.conductorC() - bundle.ambientC(),
+            "conductor - ambient",
+            hottest.conductorC() - ambientC,
+            "K",
+            "definition"));
+    trace.add(given("rating of the insulation", ratingC, "°C", sized.wire().source()));
+    trace.add(
+        new TraceLine(
+            "rise up to the rating",
+            ratingC > ambientC ? "rating of the insulation - ambient" : "none, the air is warmer",
+            Math.max(0, ratingC - ambientC),
             "K",
             "definition"));
     return trace;

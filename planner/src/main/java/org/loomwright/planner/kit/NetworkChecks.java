@@ -2,14 +2,19 @@ package org.loomwright.planner.kit;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import org.loomwright.model.design.Check;
 import org.loomwright.model.design.TraceLine;
 import org.loomwright.model.equipment.NeedKind;
 import org.loomwright.model.kit.KitOrder;
+import org.loomwright.physics.network.Load;
+import org.loomwright.physics.network.Solved;
 import org.loomwright.physics.network.Source;
 import org.loomwright.planner.electrics.CaseFigures;
 import org.loomwright.planner.electrics.NeedFigures;
@@ -24,6 +29,10 @@ import org.loomwright.planner.need.NeedAt;
  */
 final class NetworkChecks {
   private static final String KIRCHHOFF = "Kirchhoff's voltage law";
+
+  private static final String OPEN = "open voltage of the source";
+  private static final String FEED_DROP = "drop from bus bar to pin";
+  private static final String GROUND_DROP = "drop from pin to battery negative";
 
   private final KitOrder order;
   private final Evaluation evaluation;
@@ -111,14 +120,18 @@ final class NetworkChecks {
     NeedAt need = judged.need();
     boolean ground = need.need().kind() == NeedKind.GROUND;
     List<TraceLine> trace = new ArrayList<>();
-    judged.figures().path().forEach(part -> part(part, trace));
+    Optional<Solved> state =
+        evaluation.cases().stream()
+            .filter(it -> it.tuple().equals(judged.at()))
+            .findFirst()
+            .flatMap(it -> it.figures().states().stream().findFirst());
+    String formula =
+        ground
+            ? ground(judged.figures(), state, trace, PathPart::currentA)
+            : feed(judged.figures(), state, trace, PathPart::currentA);
     trace.add(
         new TraceLine(
-            ground ? "drop from pin to battery negative" : "drop from bus bar to pin",
-            "sum of the drops",
-            judged.figures().dropV(),
-            "V",
-            KIRCHHOFF));
+            ground ? GROUND_DROP : FEED_DROP, formula, judged.figures().dropV(), "V", KIRCHHOFF));
     list.add(
         "drop/" + need.id(),
         "voltage drop on the " + (ground ? "ground" : "feed"),
@@ -132,50 +145,20 @@ final class NetworkChecks {
         trace);
   }
 
-  private static void part(PathPart part, List<TraceLine> trace) {
-    part.wire()
-        .ifPresentOrElse(
-            wire -> {
-              trace.add(
-                  new TraceLine(
-                      "r20 of " + wire.conductor().label(),
-                      "given",
-                      wire.conductor().ohmPerM20C(),
-                      "ohm/m",
-                      part.source()));
-              trace.add(
-                  new TraceLine("length of " + part.name(), "given", wire.lengthM(), "m", "plan"));
-              trace.add(
-                  new TraceLine(
-                      "temperature of " + part.name(),
-                      "given",
-                      wire.temperatureC(),
-                      "°C",
-                      "bundle heat, rounded up; factory wires as loaded, common practice"));
-              trace.add(
-                  new TraceLine(
-                      "resistance of " + part.name(),
-                      "r20 * L * (234.5 + T) / 254.5",
-                      part.ohm(),
-                      "ohm",
-                      "copper: IEC 60228"));
-            },
-            () ->
-                trace.add(
-                    new TraceLine(
-                        "resistance of " + part.name(),
-                        "given",
-                        part.ohm(),
-                        "ohm",
-                        part.source())));
-    trace.add(
-        new TraceLine(
-            "current through " + part.name(),
-            "highest of all load states",
-            part.currentA(),
-            "A",
-            "network solution"));
-    trace.add(new TraceLine("drop over " + part.name(), "R * I", part.dropV(), "V", "Ohm's law"));
+  private static String feed(
+      NeedFigures figures,
+      Optional<Solved> state,
+      List<TraceLine> trace,
+      ToDoubleFunction<PathPart> currents) {
+    return new PathTrace(state, trace).add(figures.path(), "R", "I", currents);
+  }
+
+  private static String ground(
+      NeedFigures figures,
+      Optional<Solved> state,
+      List<TraceLine> trace,
+      ToDoubleFunction<PathPart> currents) {
+    return new PathTrace(state, trace).add(figures.path(), "G", "K", currents);
   }
 
   private void voltage(NeedAt need) {
@@ -204,54 +187,93 @@ final class NetworkChecks {
         voltageTrace(need, worst.at(), worst.figures()));
   }
 
-  private List<TraceLine> voltageTrace(NeedAt need, Evaluation.Solved at, NeedFigures figures) {
+  /**
+   * The sum in the state with all loads on at the lowest supply. Where another state leaves the
+   * load less, its figure is given as found, with the state in words.
+   */
+  private static List<TraceLine> voltageTrace(
+      NeedAt need, Evaluation.Solved at, NeedFigures figures) {
     List<TraceLine> trace = new ArrayList<>();
-    at.figures().states().stream()
-        .findFirst()
-        .ifPresent(
-            state -> {
-              Source battery = state.network().find(Source.class, "battery");
-              double totalA = state.flow(battery.name()).currentA();
-              trace.add(line("source, open", "given", battery.emfV(), "V", "vehicle document"));
-              trace.add(
-                  line(
-                      "internal resistance",
-                      "given",
-                      battery.internalOhm(),
-                      "ohm",
-                      "vehicle, rules or default"));
-              trace.add(
-                  line("current of all added loads", "network", totalA, "A", "network solution"));
-              trace.add(
-                  line(
-                      "drop inside the source",
-                      "R * I",
-                      battery.internalOhm() * totalA,
-                      "V",
-                      "Ohm's law"));
-            });
-    figures.supply().forEach(part -> part(part, trace));
-    trace.add(line("drop from bus bar to pin", "see there", figures.dropV(), "V", KIRCHHOFF));
-    Optional<NeedFigures> ground =
-        Returns.of(need, at.tuple().ways().keySet())
-            .flatMap(it -> Optional.ofNullable(at.figures().needs().get(it)));
-    ground.ifPresent(
-        it ->
-            trace.add(
-                line(
-                    "drop from ground pin to battery negative",
-                    "see there",
-                    it.dropV(),
-                    "V",
-                    KIRCHHOFF)));
+    List<String> terms = new ArrayList<>();
+    double leftV = Double.NaN;
+    Optional<Solved> solved = at.figures().states().stream().findFirst();
+    if (solved.isPresent()) {
+      Solved state = solved.get();
+      Source battery = state.network().find(Source.class, "battery");
+      double sourceA = state.flow(battery.name()).currentA();
+      double insideV = battery.internalOhm() * sourceA;
+      PathTrace paths = new PathTrace(solved, trace);
+      Map<String, Double> loads = new LinkedHashMap<>();
+      state
+          .network()
+          .all(Load.class)
+          .forEach(it -> loads.put(it.name(), state.flow(it.name()).currentA()));
+      String sum = paths.loads(loads);
+      double sumA = loads.values().stream().mapToDouble(it -> it).sum();
+      trace.add(line(OPEN, "given", battery.emfV(), "V", "vehicle document"));
+      trace.add(
+          line("internal resistance", "given", battery.internalOhm(), "ohm", "vehicle or default"));
+      trace.add(
+          line(
+              "current of the source",
+              LoadsBehind.same(sumA, sourceA) ? sum : "as the network is solved",
+              sourceA,
+              "A",
+              "all added loads on"));
+      trace.add(
+          line(
+              "drop inside the source",
+              "internal resistance * current of the source",
+              insideV,
+              "V",
+              "Ohm's law"));
+      terms.add(OPEN);
+      terms.add("drop inside the source");
+      ToDoubleFunction<PathPart> there = it -> Math.abs(state.flow(it.name()).currentA());
+      leftV = battery.emfV() - insideV;
+      if (!figures.supply().isEmpty()) {
+        leftV -=
+            dropLine(
+                "drop from battery to bus bar",
+                paths.add(figures.supply(), "S", "J", there),
+                figures.supply(),
+                there,
+                trace);
+        terms.add("drop from battery to bus bar");
+      }
+      leftV -=
+          dropLine(FEED_DROP, feed(figures, solved, trace, there), figures.path(), there, trace);
+      terms.add(FEED_DROP);
+      Optional<NeedFigures> back =
+          Returns.of(need, at.tuple().ways().keySet())
+              .flatMap(it -> Optional.ofNullable(at.figures().needs().get(it)));
+      if (back.isPresent()) {
+        NeedFigures it = back.get();
+        leftV -= dropLine(GROUND_DROP, ground(it, solved, trace, there), it.path(), there, trace);
+        terms.add(GROUND_DROP);
+      }
+    }
+    double lowestV = figures.lowestV().orElse(0);
+    boolean redone = Math.abs(leftV - lowestV) <= 1e-6;
     trace.add(
         line(
             "voltage across the load",
-            "lowest of all load states: " + figures.lowestState(),
-            figures.lowestV().orElse(0),
+            redone ? String.join(" - ", terms) : "found in another state than the one above",
+            lowestV,
             "V",
-            "network solution: source less all drops, where all carry their most at once"));
+            "lowest of all load states: " + figures.lowestState()));
     return trace;
+  }
+
+  private static double dropLine(
+      String what,
+      String formula,
+      List<PathPart> path,
+      ToDoubleFunction<PathPart> currents,
+      List<TraceLine> trace) {
+    double dropV = path.stream().mapToDouble(it -> it.ohm() * currents.applyAsDouble(it)).sum();
+    trace.add(line(what, formula, dropV, "V", KIRCHHOFF));
+    return dropV;
   }
 
   private static TraceLine line(

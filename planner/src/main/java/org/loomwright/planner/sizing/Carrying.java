@@ -24,13 +24,22 @@ final class Carrying {
   /** Name of the check of a wire against the table of fuse and smallest section. */
   static final String SECTION = "section for the fuse";
 
+  private static final String LOADED = "conductor in the loaded bundle";
+  private static final String ALONE = "conductor of the wire alone at its load";
+  private static final String OVERLOADED = "conductor of the wire alone at the overload";
+
   private final Wire wire;
   private final WireNeed need;
   private final Rules rules;
   private final Conductor conductor;
+  private final boolean shown;
   private final Trace.Builder trace = Trace.builder();
 
-  Carrying(Wire wire, WireNeed need, Rules rules) {
+  /**
+   * @param shown whether the trace is wanted in full; without, only the figures are found
+   */
+  Carrying(Wire wire, WireNeed need, Rules rules, boolean shown) {
+    this.shown = shown;
     this.wire = wire;
     this.need = need;
     this.rules = rules;
@@ -58,6 +67,10 @@ final class Carrying {
 
   private Optional<Check> section() {
     OptionalDouble least = LeastSection.areaMm2(need.fuse().ratingA());
+    least.ifPresent(
+        it ->
+            trace.line(
+                "smallest section behind the fuse", "table", it, "mm²", LeastSection.SOURCE));
     return least.isEmpty()
         ? Optional.empty()
         : Optional.of(
@@ -76,7 +89,7 @@ final class Carrying {
         Ampacity.of(
             new Ampacity.Input(
                 conductor, ratingC(), need.ambientC(), need.wires(), OptionalDouble.empty()));
-    trace.addAll(allowed.trace());
+    trace.given("steady load", need.load().continuousA(), "A").addAll(allowed.trace());
     return Check.atMost(
         "conductor carries the load",
         need.load().continuousA(),
@@ -98,6 +111,12 @@ final class Carrying {
       trace.addAll(allowed.trace());
     }
     double factor = rules.wireOverFuse().value().fraction();
+    trace.line(
+        "current asked of the wire",
+        "factor * rating of the fuse, factor = " + Require.text(factor),
+        factor * need.fuse().ratingA(),
+        "A",
+        rules.wireOverFuse().source());
     return Check.atLeast(
         "conductor carries the fuse",
         allowed.allowedA(),
@@ -123,15 +142,23 @@ final class Carrying {
     double overloadA = Math.max(holdingA, need.load().continuousA());
     double addedK = steadyC(alone(), overloadA) - steadyC(alone(), need.load().continuousA());
     double riseK = loadedC() - need.ambientC() + addedK;
+    showSteady(LOADED, bundled(), need.load().continuousA());
+    showSteady(ALONE, alone(), need.load().continuousA());
+    showSteady(OVERLOADED, alone(), overloadA);
     trace
-        .line("conductor in the loaded bundle", "heat balance", loadedC(), "°C", "heat balance")
         .line(
             "added by the overload of this lead",
-            "T(" + Require.text(overloadA) + " A) - T(steady load), wire alone",
+            OVERLOADED + " - " + ALONE,
             addedK,
             "K",
-            "heat balance")
-        .line("rise above ambient", "sum of rises", riseK, "K", "superposition, cautious");
+            "definition")
+        .line(
+            "rise above ambient",
+            LOADED + " - ambient + added by the overload of this lead",
+            riseK,
+            "K",
+            "superposition, cautious");
+    showRoom();
     return Check.atMost(
         "conductor carries the fuse in its bundle",
         riseK,
@@ -152,8 +179,16 @@ final class Carrying {
     double startC = loadedC();
     double endC = startC;
     if (startC < ratingC()) {
-      double airC =
-          need.ambientC() + Math.max(0, startC - steadyC(alone(), need.load().continuousA()));
+      double aloneC = steadyC(alone(), need.load().continuousA());
+      double airC = need.ambientC() + Math.max(0, startC - aloneC);
+      showSteady(LOADED, bundled(), need.load().continuousA());
+      showSteady(ALONE, alone(), need.load().continuousA());
+      trace.line(
+          "air round the wire, as warm as the bundle makes it",
+          "ambient + " + LOADED + " - " + ALONE,
+          airC,
+          "°C",
+          "cautious");
       WireTransient heat =
           WireTransient.of(
               WireHeat.Lying.single(conductor, airC), ThermalMass.copperOnly(conductor));
@@ -167,14 +202,23 @@ final class Carrying {
         WireTransient.Course course = heat.course(startC, List.of(peak));
         trace.addAll(course.trace());
         endC = course.hottestC();
+        showLossless(startC, peak);
       }
     }
-    trace.line(
-        "conductor after the peak",
-        "heat balance over time",
-        endC,
-        "°C",
-        "heat balance; IEC 60949");
+    trace
+        .line(
+            "conductor after the peak",
+            endC == Copper.MELTING_C ? "melting point of copper" : "highest temperature",
+            endC,
+            "°C",
+            "heat balance; IEC 60949")
+        .line(
+            "rise after the peak",
+            "conductor after the peak - ambient",
+            endC - need.ambientC(),
+            "K",
+            "definition");
+    showRoom();
     return Check.atMost(
         "conductor after the peak",
         endC - need.ambientC(),
@@ -193,12 +237,61 @@ final class Carrying {
     double aloneC = steadyC(alone(), need.load().continuousA());
     return need.wires() == 1
         ? aloneC
-        : Math.max(
-            aloneC,
-            steadyC(
-                new WireHeat.Lying(
-                    conductor, need.ambientC(), need.wires(), OptionalDouble.empty()),
-                need.load().continuousA()));
+        : Math.max(aloneC, steadyC(bundled(), need.load().continuousA()));
+  }
+
+  private WireHeat.Lying bundled() {
+    return new WireHeat.Lying(conductor, need.ambientC(), need.wires(), OptionalDouble.empty());
+  }
+
+  private void showSteady(String what, WireHeat.Lying lying, double currentA) {
+    if (!shown) {
+      return;
+    }
+    boolean melts = melts(lying, currentA);
+    if (!melts) {
+      trace.addAll(WireHeat.temperature(lying, currentA).trace());
+    }
+    double conductorC = steadyC(lying, currentA);
+    trace.line(
+        what,
+        melts ? "melting point of copper, no balance below it" : "conductor temperature",
+        what.equals(LOADED) ? loadedC() : conductorC,
+        "°C",
+        "heat balance");
+  }
+
+  /** What the conductor comes to if all heat of the peak stays in it: above what it comes to. */
+  private void showLossless(double startC, Phase peak) {
+    double perKelvin = conductor.ohmPerM20C() / (Copper.ZERO_RESISTANCE_C + 20);
+    double share =
+        peak.currentA()
+            * peak.currentA()
+            * perKelvin
+            * peak.durationS()
+            / ThermalMass.copperOnly(conductor).totalJPerMK();
+    trace.line(
+        "conductor after the peak if no heat left it, at most",
+        "(234.5 + temperature at the start) e^(I² r20 t / (254.5 * heat stored per kelvin)) -"
+            + " 234.5, e = 2.718281828, I = "
+            + Require.text(peak.currentA())
+            + " A, r20 = "
+            + Require.text(conductor.ohmPerM20C())
+            + " ohm/m, t = "
+            + Require.text(peak.durationS())
+            + " s",
+        (Copper.ZERO_RESISTANCE_C + startC) * Math.exp(share) - Copper.ZERO_RESISTANCE_C,
+        "°C",
+        "IEC 60949");
+  }
+
+  private void showRoom() {
+    trace.line(
+        "rise up to the rating",
+        ratingC() > need.ambientC() ? "insulation rating - ambient" : "none, the air is warmer",
+        roomK(),
+        "K",
+        "definition");
   }
 
   private WireHeat.Lying alone() {
@@ -207,9 +300,13 @@ final class Carrying {
 
   /** Conductor temperature; the melting point where there is no steady one below it. */
   private static double steadyC(WireHeat.Lying lying, double currentA) {
-    return WireHeat.current(lying, Copper.MELTING_C).currentA() <= currentA
+    return melts(lying, currentA)
         ? Copper.MELTING_C
         : WireHeat.temperature(lying, currentA).conductorC();
+  }
+
+  private static boolean melts(WireHeat.Lying lying, double currentA) {
+    return WireHeat.current(lying, Copper.MELTING_C).currentA() <= currentA;
   }
 
   private double roomK() {

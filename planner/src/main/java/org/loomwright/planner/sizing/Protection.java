@@ -60,21 +60,38 @@ public final class Protection {
    * @throws org.loomwright.physics.SumException where something is outside the range of the sums
    */
   public Result of(Wire wire, WireNeed need) {
+    return of(wire, need, true);
+  }
+
+  private Result of(Wire wire, WireNeed need, boolean shown) {
     Trace.Builder trace = Trace.builder();
     Map<String, Check> worst = new LinkedHashMap<>();
     for (FuseBefore before : need.fuses()) {
       ProtectionCheck.Result result = ProtectionCheck.of(request(wire, need, before));
-      trace.given("fuse: " + before.fuse().label(), before.fuse().ratingA(), "A");
       before.notes().forEach(note -> trace.line(note, "not claimed", 0, "", "vehicle document"));
       trace.addAll(result.trace());
+      showLoading(trace, result.loading().strictest(), before);
       for (Check check : checks(result, need, before)) {
         worst.merge(check.name(), check, (a, b) -> b.margin() < a.margin() ? b : a);
       }
     }
-    Carrying carrying = new Carrying(wire, need, rules);
+    Carrying carrying = new Carrying(wire, need, rules, shown);
     List<Check> checks = new ArrayList<>(worst.values());
     checks.addAll(carrying.checks());
     return new Result(checks, trace.addAll(carrying.trace()).build());
+  }
+
+  private void showLoading(Trace.Builder trace, LoadingLimit published, FuseBefore before) {
+    LoadingLimit shop = FuseLoading.of(rules).shop();
+    LoadingLimit kept = FuseLoading.of(rules).at(before.fuse().family(), before.spot());
+    trace
+        .line("loading limit of the shop, " + shop.use(), "given", shop.share(), "1", shop.source())
+        .line(
+            "loading limit kept",
+            kept.equals(published) ? "loading limit that counts" : "loading limit of the shop",
+            kept.share(),
+            "of the rating",
+            kept.equals(published) ? "published" : "rule of the shop");
   }
 
   /**
@@ -83,9 +100,9 @@ public final class Protection {
    */
   boolean passes(Wire wire, WireNeed need) {
     // What is quickly reckoned first: most wires that are too thin are so by far.
-    return new Carrying(wire, need, rules)
+    return new Carrying(wire, need, rules, false)
             .checks().stream().allMatch(check -> check.verdict() != Verdict.FAILS)
-        && of(wire, need).checks().stream()
+        && of(wire, need, false).checks().stream()
             .allMatch(check -> check.verdict() != Verdict.FAILS || check.name().equals(BREAKING));
   }
 

@@ -1,5 +1,7 @@
 package org.loomwright.planner.sizing;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -98,24 +100,25 @@ public final class WireSizer {
                   check ->
                       check.name()
                           + " is "
-                          + Require.text(check.value())
+                          + shown(check.value())
                           + " "
                           + check.unit()
                           + ", limit "
-                          + Require.text(check.limit()))
+                          + shown(check.limit()))
               .findFirst();
       double dropV = dropV(wire, need);
       return protection.isPresent() || dropV <= need.dropV() + 1e-9
           ? protection
           : Optional.of(
-              "voltage drop is "
-                  + Require.text(dropV)
-                  + " V, limit "
-                  + Require.text(need.dropV())
-                  + " V");
+              "voltage drop is " + shown(dropV) + " V, limit " + shown(need.dropV()) + " V");
     } catch (SumException outsideTheSums) {
       return Optional.ofNullable(outsideTheSums.getMessage());
     }
+  }
+
+  /** A figure in words: more digits than four say nothing to a reader. */
+  private static String shown(double value) {
+    return Require.text(new BigDecimal(value).round(new MathContext(4)).doubleValue());
   }
 
   /** Drop of the whole result, volt and trace, with the conductor at its rated temperature. */
