@@ -14,7 +14,6 @@ import org.loomwright.physics.heat.Phase;
 import org.loomwright.physics.heat.ThermalMass;
 import org.loomwright.physics.heat.WireHeat;
 import org.loomwright.physics.heat.WireTransient;
-import org.loomwright.physics.protection.Fuse;
 import org.loomwright.physics.sizing.LeastSection;
 import org.loomwright.physics.wire.Conductor;
 import org.loomwright.physics.wire.Copper;
@@ -26,7 +25,6 @@ final class Carrying {
 
   private static final String LOADED = "conductor in the loaded bundle";
   private static final String ALONE = "conductor of the wire alone at its load";
-  private static final String OVERLOADED = "conductor of the wire alone at the overload";
 
   private final Wire wire;
   private final WireNeed need;
@@ -51,9 +49,6 @@ final class Carrying {
     section().ifPresent(checks::add);
     checks.add(load());
     checks.add(fuse());
-    if (need.wires() > 1) {
-      checks.add(fuseInBundle());
-    }
     if (need.load().hasPeak()) {
       checks.add(afterPeak());
     }
@@ -102,7 +97,7 @@ final class Carrying {
   /**
    * The wire at the shop's multiple of the fuse. An overload that does not open the fuse is a fault
    * of one lead; the others of the bundle stay at or below their load. So the allowed current of
-   * the wire alone counts here; the bundle counts in the other checks.
+   * the wire alone counts here; in its bundle it is judged with the whole kit.
    */
   private Check fuse() {
     Ampacity.Result allowed =
@@ -129,45 +124,6 @@ final class Carrying {
             + " % of the "
             + need.fuse().label(),
         rules.wireOverFuse().source());
-  }
-
-  /**
-   * The wire in its bundle, the others at their load, while this lead carries for good what the
-   * fuse does not open at. Rises are added: that of the loaded bundle, and what the overload adds
-   * to the wire alone. Adding is cautious, since a hotter surface gives off heat more readily.
-   */
-  private Check fuseInBundle() {
-    double holdingA =
-        need.fuses().stream().map(FuseBefore::fuse).mapToDouble(Fuse::holdingA).max().orElse(0);
-    double overloadA = Math.max(holdingA, need.load().continuousA());
-    double addedK = steadyC(alone(), overloadA) - steadyC(alone(), need.load().continuousA());
-    double riseK = loadedC() - need.ambientC() + addedK;
-    showSteady(LOADED, bundled(), need.load().continuousA());
-    showSteady(ALONE, alone(), need.load().continuousA());
-    showSteady(OVERLOADED, alone(), overloadA);
-    trace
-        .line(
-            "added by the overload of this lead",
-            OVERLOADED + " - " + ALONE,
-            addedK,
-            "K",
-            "definition")
-        .line(
-            "rise above ambient",
-            LOADED + " - ambient + added by the overload of this lead",
-            riseK,
-            "K",
-            "superposition, cautious");
-    showRoom();
-    return Check.atMost(
-        "conductor carries the fuse in its bundle",
-        riseK,
-        roomK(),
-        "K",
-        "rise above ambient at "
-            + Require.text(overloadA)
-            + " A, which the fuse carries for good, at most up to the insulation rating",
-        "heat balance; ISO 8820 opening-time limits");
   }
 
   /**
