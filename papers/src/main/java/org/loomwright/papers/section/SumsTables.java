@@ -96,9 +96,8 @@ final class SumsTables {
     if (!block.above().isEmpty()) {
       html.line("p", "note", "Also rests on lines above: " + ranges(block.above()) + ".");
     }
-    html.open("div", block.results().size() <= KEPT_RESULTS ? "keep" : "");
     html.table(
-        "results",
+        block.results().size() <= KEPT_RESULTS ? "results keep" : "results",
         List.of(
             Column.key("Check", 8),
             Column.text("What has to be kept", 37),
@@ -108,7 +107,6 @@ final class SumsTables {
             Column.text("Verdict", 10),
             Column.text("Source", 7)),
         block.results().stream().map(it -> result(pack, it)).toList());
-    html.close("div");
   }
 
   /** The checks by name; many on the same lines by their count. */

@@ -104,6 +104,7 @@ class CalculationTest {
           "table",
           "published",
           "compared",
+          "not claimed",
           "count",
           "most current first",
           "worst of the bundle and all its parts",

@@ -74,11 +74,11 @@ final class PathTrace {
                         name + ", " + part.name() + ", " + wire.conductor().label(),
                         "r20 * L * (234.5 + T) / 254.5, r20 = "
                             + Require.text(wire.conductor().ohmPerM20C())
-                            + " ohm/m, L = "
-                            + Require.text(wire.lengthM())
-                            + " m, T = "
+                            + " ohm/m, T = "
                             + Require.text(wire.temperatureC())
-                            + " °C",
+                            + " °C, L = "
+                            + Require.text(wire.lengthM())
+                            + " m",
                         part.ohm(),
                         "ohm",
                         part.source()
