@@ -51,7 +51,9 @@ class VerifiedTest {
         .highestCurrent()
         .forEach(
             (name, it) ->
-                found(name, with(worst, Map.of(), Map.of(name, value(it, it.value() * 1.01 + 1e-3)))));
+                found(
+                    name,
+                    with(worst, Map.of(), Map.of(name, value(it, it.value() * 1.01 + 1e-3)))));
   }
 
   private void found(String name, WorstCases falsified) {

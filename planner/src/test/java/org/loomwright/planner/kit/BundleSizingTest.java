@@ -39,7 +39,7 @@ class BundleSizingTest {
     SolvedKit many = kit(6, BARE);
     assertThat(areasMm2(one)).hasSize(1);
     assertThat(areasMm2(many)).hasSize(6);
-    // Same slots, lengths, loads; each wire of the single lead bears its fuse in the bundle too.
+    // Same fuses, lengths, loads; alone the smaller wire is enough.
     double aloneMm2 = areasMm2(one).get(0);
     assertThat(areasMm2(many)).anyMatch(mm2 -> mm2 > aloneMm2);
     assertThat(areasMm2(many)).allMatch(mm2 -> mm2 >= aloneMm2);
@@ -135,11 +135,11 @@ class BundleSizingTest {
     Run run = order.vehicle().runs().get(0);
     List<Double> three = List.of(3.0, 3.0, 2.4);
     KitOrder all = with(order, List.of(wide, cheap, narrow, cool));
-    // 1.2 · 4.877 mm are 5.85 mm; the run is at 95 °C.
+    // 1.2 · 4.877 mm are 5.85 mm; the run is at 100 °C.
     assertThat(new Coverings(all).of(run, three)).contains(cheap);
     assertThat(new Coverings(all).of(run, List.of(3.0))).contains(narrow);
     assertThat(new Coverings(with(order, List.of(narrow, cool))).of(run, three)).isEmpty();
-    assertThat(new Coverings(all).ambientC(run)).isEqualTo(95);
+    assertThat(new Coverings(all).ambientC(run)).isEqualTo(100);
     assertThat(new Coverings(all).ambientC(With.changed(run, "ambient", Optional.empty())))
         .isEqualTo(40);
   }
@@ -219,18 +219,17 @@ class BundleSizingTest {
     return SolvedKit.of(order(supplies, covering));
   }
 
-  /** Supplies of 7 A each over two runs at 95 °C, drops next to unlimited. */
+  /** Supplies of 9 A each over two runs at 100 °C, drops next to unlimited. */
   private static KitOrder order(int supplies, Optional<Covering> covering) {
     List<Pin> pins = new ArrayList<>();
     for (int i = 1; i <= supplies; i++) {
-      pins.add(Bits.pin("" + i, Bits.supply("30", 7)));
+      pins.add(Bits.pin("" + i, Bits.supply("30", 9)));
     }
-    pins.add(Bits.pin("8", Bits.ground(7 * supplies)));
-    KitOrder order =
-        SmallCar.order(SmallCar.car(6), Bits.plug("p", pins.toArray(Pin[]::new)));
+    pins.add(Bits.pin("8", Bits.ground(9 * supplies)));
+    KitOrder order = SmallCar.order(SmallCar.car(6), Bits.plug("p", pins.toArray(Pin[]::new)));
     List<Run> hot =
         order.vehicle().runs().stream()
-            .map(it -> With.changed(it, "ambient", Optional.of(Temperature.of("95 °C"))))
+            .map(it -> With.changed(it, "ambient", Optional.of(Temperature.of("100 °C"))))
             .toList();
     Rules rules =
         With.changed(order.rules(), "feedDrop", new Sourced<>(Percent.of("50 %"), "invented"));

@@ -208,7 +208,9 @@ class PlantedNetworksTest {
         new Evaluation.Solved(
             cases.get(0).tuple(), joint, new CaseSolver(kit.order()).solve(joint)));
     Checklist list = new Checklist(kit.order().rules().marginalBand().value().fraction());
-    new NetworkChecks(kit.order(), new Evaluation(sound.wires(), cases, sound.currents(), sound.heat()), list).check(true);
+    new NetworkChecks(
+            kit.order(), new Evaluation(sound.wires(), cases, sound.currents(), sound.heat()), list)
+        .check(true);
     return list.checks();
   }
 
@@ -220,9 +222,7 @@ class PlantedNetworksTest {
     return SmallCar.car(
         1,
         With.changed(
-            Bits.stud("g1", 1, 12, 200, false),
-            "resistance",
-            Optional.of(Resistance.of(bodyOhm))));
+            Bits.stud("g1", 1, 12, 200, false), "resistance", Optional.of(Resistance.of(bodyOhm))));
   }
 
   private static Check check(List<Check> checks, String id) {
