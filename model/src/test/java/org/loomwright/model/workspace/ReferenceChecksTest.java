@@ -54,6 +54,11 @@ class ReferenceChecksTest {
           cabin-fan.json | "duty": "80 %" | "duty": "180 %" | plugs[0].pins[0].need.duty: "180 %" can't be right: 100 % is always on
           cabin-fan.json | "main 1" | "main 9" | plugs[0].pins[2].need.shareWith[0]: there is no pin 'main 9'; a pin is written as PLUG PIN; did you mean 'main 1'?
           cabin-fan.json | "main 2" | "main 3" | plugs[0].pins[2].need.apartFrom[0]: 'main 3' is the pin itself; name another one
+          cabin-fan.json | "ownFuse": true, | "ownFuse": true, "returnsBy": "main 9", | plugs[0].pins[0].need.returnsBy: there is no ground pin 'main 9'; a pin is written as PLUG PIN; did you mean 'main 2'?
+          cabin-fan.json | "ownFuse": true, | "ownFuse": true, "returnsBy": "main 3", | plugs[0].pins[0].need.returnsBy: there is no ground pin 'main 3'; a pin is written as PLUG PIN; did you mean 'main 2'?
+          cabin-fan.json | "ownFuse": true, | "ownFuse": true, "returnsBy": "rear-stud", | plugs[0].pins[0].need.returnsBy: there is no ground pin 'rear-stud'; a pin is written as PLUG PIN; the grounds are main 2
+          cabin-fan.json | "continuous": "6.7 A" | "continuous": "6.7 A", "returnsBy": "main 2" | plugs[0].pins[1].need.returnsBy: a ground returns by itself; leave 'returnsBy' out here
+          cabin-fan.json | "ownFuse": true, | "ownFuse": true, "draws": "wattage", | plugs[0].pins[0].need.draws: 'wattage' is not known here; the words are current, resistance, power
           cabin-fan.json | "metWhen": "seats = single" | "metWhen": "seat = single" | coding[0].metWhen: there is no trait 'seat'; did you mean 'seats'? (vehicle 'alder-van' of kit 'fan-kit')
           parts/bench-parts.json | "wireLeast": "0.5 mm²" | "wireLeast": "4 mm²" | terminals[0].wireLeast: "4 mm²" is more than 'wireMost', which is "2.5 mm²"
           parts/bench-parts.json | "price": "0.31 EUR" | "price": "0.31 USD" | wires[0].price: "0.31 USD" is in another currency than most prices, which are in EUR; use one currency

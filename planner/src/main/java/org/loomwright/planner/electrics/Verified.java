@@ -72,7 +72,9 @@ public record Verified(
         worstBalanceA,
         worstLawV,
         worstGapW,
-        faults.isEmpty() ? "no fault found." : faults.size() + " faults found.");
+        faults.isEmpty()
+            ? "no fault found."
+            : faults.size() == 1 ? "1 fault found." : faults.size() + " faults found.");
   }
 
   static Verified of(WorstCaseRequest request, WorstCases worst) {
@@ -113,6 +115,16 @@ public record Verified(
     Solved solved = known.get(state);
     if (solved == null) {
       throw new IllegalStateException("a state that was just solved");
+    }
+    if (!solved.flows().containsKey(one.getKey())) {
+      return seen.and(
+          new Verified(
+              0,
+              1,
+              0,
+              0,
+              0,
+              List.of(one.getKey() + ": it is switched off in the state its figure is of")));
     }
     double againV =
         voltage ? solved.flow(one.getKey()).voltageV() : solved.flow(one.getKey()).currentA();
