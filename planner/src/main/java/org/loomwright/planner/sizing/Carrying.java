@@ -1,7 +1,9 @@
 package org.loomwright.planner.sizing;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.loomwright.model.parts.Wire;
@@ -29,6 +31,9 @@ final class Carrying {
   private final Rules rules;
   private final Conductor conductor;
   private final Trace.Builder trace = Trace.builder();
+  private final Map<Steady, Double> steady = new HashMap<>();
+
+  private record Steady(WireHeat.Lying lying, double currentA) {}
 
   Carrying(Wire wire, WireNeed need, Rules rules) {
     this.wire = wire;
@@ -206,10 +211,13 @@ final class Carrying {
   }
 
   /** Conductor temperature; the melting point where there is no steady one below it. */
-  private static double steadyC(WireHeat.Lying lying, double currentA) {
-    return WireHeat.current(lying, Copper.MELTING_C).currentA() <= currentA
-        ? Copper.MELTING_C
-        : WireHeat.temperature(lying, currentA).conductorC();
+  private double steadyC(WireHeat.Lying lying, double currentA) {
+    return steady.computeIfAbsent(
+        new Steady(lying, currentA),
+        asked ->
+            WireHeat.current(lying, Copper.MELTING_C).currentA() <= currentA
+                ? Copper.MELTING_C
+                : WireHeat.temperature(lying, currentA).conductorC());
   }
 
   private double roomK() {

@@ -1,6 +1,7 @@
 package org.loomwright.planner.sizing;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -61,6 +62,14 @@ public final class Protection {
    */
   public Result of(Wire wire, WireNeed need) {
     Trace.Builder trace = Trace.builder();
+    Carrying carrying = new Carrying(wire, need, rules);
+    List<Check> checks = new ArrayList<>(behindFuse(wire, need, trace));
+    checks.addAll(carrying.checks());
+    return new Result(checks, trace.addAll(carrying.trace()).build());
+  }
+
+  // Each by name once, with the fuse that leaves the least margin.
+  private Collection<Check> behindFuse(Wire wire, WireNeed need, Trace.Builder trace) {
     Map<String, Check> worst = new LinkedHashMap<>();
     for (FuseBefore before : need.fuses()) {
       ProtectionCheck.Result result = ProtectionCheck.of(request(wire, need, before));
@@ -71,10 +80,7 @@ public final class Protection {
         worst.merge(check.name(), check, (a, b) -> b.margin() < a.margin() ? b : a);
       }
     }
-    Carrying carrying = new Carrying(wire, need, rules);
-    List<Check> checks = new ArrayList<>(worst.values());
-    checks.addAll(carrying.checks());
-    return new Result(checks, trace.addAll(carrying.trace()).build());
+    return worst.values();
   }
 
   /**
@@ -85,7 +91,7 @@ public final class Protection {
     // What is quickly reckoned first: most wires that are too thin are so by far.
     return new Carrying(wire, need, rules)
             .checks().stream().allMatch(check -> check.verdict() != Verdict.FAILS)
-        && of(wire, need).checks().stream()
+        && behindFuse(wire, need, Trace.builder()).stream()
             .allMatch(check -> check.verdict() != Verdict.FAILS || check.name().equals(BREAKING));
   }
 
