@@ -9,18 +9,18 @@ import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
 
-/** Runs {@link BundleBenchmark} and {@link VanBenchmark} and prints figures and ratio. */
+/** Runs {@link BundleBenchmark} and prints figures and ratio. */
 public final class BundleReport {
   private BundleReport() {}
 
-  /** Needs no arguments; the demo is looked for in the folder it is run from. */
+  /** Needs no arguments. */
   public static void main(String[] args) throws RunnerException {
     BundleHeat.Bundle bundle = MixedBundle.of(BundleBenchmark.WIRES, BundleBenchmark.PER_MM2);
     double oursC = BundleHeat.temperatures(bundle).hottestC();
     double shellsC = ShellBundle.hottestC(bundle);
     Map<String, Double> ms = new HashMap<>();
     OptionsBuilder options = new OptionsBuilder();
-    options.include(BundleBenchmark.class.getName()).include(VanBenchmark.class.getName());
+    options.include(BundleBenchmark.class.getName());
     for (RunResult run : new Runner(options.build()).run()) {
       String name = run.getParams().getBenchmark();
       ms.put(name.substring(name.lastIndexOf('.') + 1), run.getPrimaryResult().getScore());
@@ -36,7 +36,5 @@ public final class BundleReport {
         shells,
         shellsC,
         shells / ours);
-    System.out.printf(
-        Locale.ROOT, "kit of the van planned: %.0f ms%n", ms.getOrDefault("plan", Double.NaN));
   }
 }

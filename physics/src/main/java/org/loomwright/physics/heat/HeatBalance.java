@@ -113,7 +113,8 @@ final class HeatBalance {
    * @throws SumException if the conductor would melt
    */
   State atCurrent(double currentA) {
-    if (atConductor(Copper.MELTING_C).currentA() < currentA) {
+    State melting = atConductor(Copper.MELTING_C);
+    if (melting.currentA() < currentA) {
       throw new SumException(
           conductor.label()
               + " has no steady temperature below the melting point of copper at "
@@ -121,7 +122,7 @@ final class HeatBalance {
               + " A");
     }
     double low = ambientC;
-    double high = atConductor(Copper.MELTING_C).surfaceC();
+    double high = melting.surfaceC();
     for (int i = 0; i < HALVINGS; i++) {
       double mid = (low + high) / 2;
       if (atSurface(mid).currentA() > currentA) {

@@ -54,8 +54,8 @@ record LumpedBody(double massJPerMK, double ohmPerM0, double ohmPerMK, LossCurve
 
   /**
    * First time at which a warming body has been on its way for as long as the temperature it has
-   * reached is allowed for; empty if it comes to rest before. The allowed time falls with the
-   * temperature.
+   * reached is allowed for; empty if the walk ends before. The allowed time falls with the
+   * temperature, and is the answer also where the body comes to rest.
    *
    * @param toC where the walk ends at the latest, at or above {@code fromC}
    */
@@ -66,7 +66,7 @@ record LumpedBody(double massJPerMK, double ohmPerM0, double ohmPerMK, LossCurve
       double next = Math.min(loss.next(t, true), toC);
       double part = crossingS(t, next, currentA);
       if (!(time + part < allowedS.applyAsDouble(next))) {
-        return meetsWithinS(t, next, time, currentA, allowedS);
+        return OptionalDouble.of(meetsWithinS(t, next, time, currentA, allowedS));
       }
       time += part;
       t = next;
@@ -75,8 +75,9 @@ record LumpedBody(double massJPerMK, double ohmPerM0, double ohmPerMK, LossCurve
   }
 
   // Within one stretch of the curve. Where its end is not reached, the body creeps up to a
-  // temperature inside, and meets the falling limit on the way or never.
-  private OptionalDouble meetsWithinS(
+  // temperature inside and meets the falling limit on the way. The time is read from the limit: so
+  // close to rest the time under way is lost between two neighbouring temperatures.
+  private double meetsWithinS(
       double fromC, double toC, double time, double currentA, DoubleUnaryOperator allowedS) {
     double low = fromC;
     double high = toC;
@@ -88,8 +89,7 @@ record LumpedBody(double massJPerMK, double ohmPerM0, double ohmPerMK, LossCurve
         high = middle;
       }
     }
-    double meets = time + crossingS(fromC, low, currentA);
-    return Double.isInfinite(meets) ? OptionalDouble.empty() : OptionalDouble.of(meets);
+    return allowedS.applyAsDouble(low);
   }
 
   /**

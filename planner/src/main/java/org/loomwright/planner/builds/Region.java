@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
-import org.logicng.datastructures.Assignment;
 import org.logicng.formulas.Variable;
 import org.logicng.knowledgecompilation.bdds.BDD;
 import org.loomwright.model.vehicle.Trait;
@@ -100,9 +99,14 @@ public final class Region {
   public List<String> apartFrom(Region others, List<String> keep) {
     SortedSet<String> found = new TreeSet<>();
     for (BDD one : List.of(bdd, others.bdd)) {
-      for (Variable variable : one.support()) {
-        builds.owner(variable).ifPresent(found::add);
-      }
+      // The library's support() looks through the whole table of nodes, this only through its own.
+      one.variableProfile()
+          .forEach(
+              (variable, nodes) -> {
+                if (nodes > 0) {
+                  builds.owner(variable).ifPresent(found::add);
+                }
+              });
     }
     // The rules of the vehicle bring their own traits in; drop what is not needed, wanted ones
     // last.
@@ -123,11 +127,22 @@ public final class Region {
 
   /** One build of the region, trait to value; traits in document order. */
   public Map<String, String> sample() {
-    Assignment model = bdd.fullModel();
-    if (model == null) {
+    if (isEmpty()) {
       throw new IllegalStateException("an empty region has no sample");
     }
-    Set<Variable> positive = new HashSet<>(model.positiveVariables());
+    // False where it can be, one variable after the other; the library's fullModel() does the same
+    // but looks through the whole table of nodes.
+    Set<Variable> positive = new HashSet<>();
+    BDD rest = bdd;
+    for (Variable variable : bdd.getVariableOrder()) {
+      BDD without = rest.restrict(variable.negate());
+      if (without.isContradiction()) {
+        positive.add(variable);
+        rest = rest.restrict(variable);
+      } else {
+        rest = without;
+      }
+    }
     Map<String, String> build = new LinkedHashMap<>();
     for (Trait trait : builds.traits().values()) {
       List<Variable> own = builds.variables(trait.id());

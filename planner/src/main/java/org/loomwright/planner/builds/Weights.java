@@ -1,34 +1,28 @@
 package org.loomwright.planner.builds;
 
 import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.logicng.formulas.FType;
 import org.logicng.formulas.Variable;
 import org.logicng.knowledgecompilation.bdds.BDD;
-import org.logicng.knowledgecompilation.bdds.datastructures.BDDConstant;
-import org.logicng.knowledgecompilation.bdds.datastructures.BDDInnerNode;
-import org.logicng.knowledgecompilation.bdds.datastructures.BDDNode;
 import org.loomwright.model.vehicle.Trait;
 
 /**
  * Weighted count over a decision diagram: the sum over all builds of the product of the shares of
- * their values.
+ * their values. Steps down by fixing the first variable of a diagram, which touches no other node;
+ * the library's own way to hand out a diagram's nodes looks through the whole table of nodes.
  */
 final class Weights {
   private final Map<Variable, double[]> weights = new HashMap<>();
   private final List<Variable> order;
-  private final Map<Variable, Integer> level = new HashMap<>();
-  // By identity: a node's own hash walks the whole diagram below it, once per path.
-  private final Map<BDDNode, Double> known = new IdentityHashMap<>();
+  private final Map<Integer, Node> known = new HashMap<>();
+
+  /** Level of a diagram's first variable, and the sum over that variable and those below it. */
+  private record Node(int level, double sum) {}
 
   private Weights(Builds builds, List<Variable> order) {
     this.order = order;
-    for (int i = 0; i < order.size(); i++) {
-      level.put(order.get(i), i);
-    }
     for (Trait trait : builds.traits().values()) {
       List<Variable> own = builds.variables(trait.id());
       int size = trait.values().size();
@@ -48,26 +42,34 @@ final class Weights {
 
   static double of(Builds builds, BDD bdd) {
     Weights weights = new Weights(builds, bdd.getVariableOrder());
-    BDDNode root = bdd.toLngBdd();
-    return weights.skipped(0, weights.level(root)) * weights.of(root);
+    Node root = weights.node(bdd, 0);
+    return weights.skipped(0, root.level()) * root.sum();
   }
 
-  private double of(BDDNode node) {
-    if (node instanceof BDDConstant constant) {
-      return constant.label().type() == FType.FALSE ? 0 : 1;
+  // A diagram whose variables all come at a level or below it.
+  private Node node(BDD bdd, int from) {
+    if (bdd.isContradiction() || bdd.isTautology()) {
+      return new Node(order.size(), bdd.isTautology() ? 1 : 0);
     }
-    Double before = known.get(node);
+    Node before = known.get(bdd.index());
     if (before != null) {
       return before;
     }
-    BDDInnerNode inner = (BDDInnerNode) node;
-    int here = level(inner);
+    int here = from;
+    BDD without = bdd.restrict(order.get(here).negate());
+    while (without.index() == bdd.index()) {
+      here++;
+      without = bdd.restrict(order.get(here).negate());
+    }
+    Node low = node(without, here + 1);
+    Node high = node(bdd.restrict(order.get(here)), here + 1);
     double[] weight = weight(order.get(here));
     double sum =
-        weight[0] * skipped(here + 1, level(inner.low())) * of(inner.low())
-            + weight[1] * skipped(here + 1, level(inner.high())) * of(inner.high());
-    known.put(node, sum);
-    return sum;
+        weight[0] * skipped(here + 1, low.level()) * low.sum()
+            + weight[1] * skipped(here + 1, high.level()) * high.sum();
+    Node node = new Node(here, sum);
+    known.put(bdd.index(), node);
+    return node;
   }
 
   // Variables a diagram leaves out can have both values.
@@ -82,11 +84,5 @@ final class Weights {
 
   private double[] weight(Variable variable) {
     return Optional.ofNullable(weights.get(variable)).orElseGet(() -> new double[] {1, 1});
-  }
-
-  private int level(BDDNode node) {
-    return node instanceof BDDInnerNode inner
-        ? Optional.ofNullable(level.get((Variable) inner.label())).orElse(order.size())
-        : order.size();
   }
 }

@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
 import org.chocosolver.solver.Model;
+import org.chocosolver.solver.Settings;
 import org.chocosolver.solver.Solution;
 import org.chocosolver.solver.search.strategy.Search;
 import org.chocosolver.solver.variables.BoolVar;
@@ -51,7 +52,8 @@ final class WaySolver {
    */
   Optional<Map<NeedAt, Way>> solve(
       Group group, Collection<NeedAt> needs, Set<String> liked, Set<String> avoid) {
-    Model model = new Model("ways");
+    // Tables of value pairs would cost more to set up than they ever save here.
+    Model model = new Model("ways", Settings.init().setEnableTableSubstitution(false));
     Map<Way, BoolVar> chosen = new LinkedHashMap<>();
     Map<String, BoolVar> brought = new LinkedHashMap<>();
     Map<String, LeadDraft> drafts = new LinkedHashMap<>();

@@ -2,6 +2,7 @@ package org.loomwright.planner.electrics;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -46,8 +47,8 @@ record CaseNetwork(
     cases = List.copyOf(cases);
     loads = Collections.unmodifiableMap(new LinkedHashMap<>(loads));
     pins = Collections.unmodifiableMap(new LinkedHashMap<>(pins));
-    feeds = Set.copyOf(feeds);
-    sources = Map.copyOf(sources);
+    feeds = Collections.unmodifiableSet(new LinkedHashSet<>(feeds));
+    sources = Collections.unmodifiableMap(new LinkedHashMap<>(sources));
     sensors = List.copyOf(sensors);
   }
 
@@ -55,7 +56,7 @@ record CaseNetwork(
   WorstCaseRequest request() {
     return new WorstCaseRequest(
         network,
-        new java.util.LinkedHashSet<>(loads.values()),
+        new LinkedHashSet<>(loads.values()),
         Map.of(BATTERY, new WorstCaseRequest.EmfRange(lowestV, highestV)),
         WorstCaseRequest.USUAL_MOST_STATES);
   }

@@ -1,6 +1,7 @@
 package org.loomwright.planner.kit;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -33,7 +34,8 @@ final class JointCases {
   record Tuple(List<CaseSet.Member> members, Map<String, Double> others) {
     Tuple {
       members = List.copyOf(members);
-      others = Map.copyOf(others);
+      // In their order, which is that of the network's elements.
+      others = Collections.unmodifiableMap(new LinkedHashMap<>(others));
     }
 
     List<String> ids() {

@@ -42,7 +42,8 @@ final class Sizing {
   private final DropLimits drops;
   private final double band;
   private final EndFit fits;
-  private final Map<Strand, List<Wire>> ladder = new LinkedHashMap<>();
+  private final List<Wire> onFile;
+  private final Map<Rung, Boolean> bears = new HashMap<>();
   private final Map<String, Strand> byName = new HashMap<>();
 
   /** Whether parts on file take a wire, and its load, at both ends of a strand. */
@@ -50,6 +51,8 @@ final class Sizing {
     /** Whether they do. */
     boolean take(Strand strand, Wire wire, Load load);
   }
+
+  private record Rung(Strand strand, Wire wire) {}
 
   /**
    * @param wires wire of each strand
@@ -72,6 +75,7 @@ final class Sizing {
     this.strands = List.copyOf(needs.keySet());
     this.needs = needs;
     this.sizer = sizer;
+    this.onFile = sizer.wires();
     this.evaluator = evaluator;
     this.drops = drops;
     this.band = band;
@@ -89,15 +93,13 @@ final class Sizing {
   Result size() {
     Map<Strand, Wire> wires = new LinkedHashMap<>();
     for (Strand strand : strands) {
-      List<Wire> steps = steps(strand);
-      ladder.put(strand, steps);
-      wires.put(strand, steps.isEmpty() ? largest(strand) : steps.get(0));
+      wires.put(strand, next(strand, -1, 1).orElseGet(() -> largest(strand)));
     }
     Evaluation evaluation = evaluator.of(wires);
     for (boolean grown = true; grown; ) {
       grown = false;
       for (Strand strand : wanting(evaluation)) {
-        Optional<Wire> next = next(strand, wires, 1);
+        Optional<Wire> next = next(strand, onFile.indexOf(wires.get(strand)), 1);
         next.ifPresent(wire -> wires.put(strand, wire));
         grown |= next.isPresent();
       }
@@ -108,29 +110,31 @@ final class Sizing {
     return smallest(wires, evaluation);
   }
 
-  // Wires that by themselves bear fuse, ends and minimum, smallest first.
-  private List<Wire> steps(Strand strand) {
+  // The nearest wire above or below a place in the list that by itself bears fuse, ends and
+  // minimum.
+  // Only wires that are asked for are judged, since judging one takes long.
+  private Optional<Wire> next(Strand strand, int place, int by) {
+    for (int i = place + by; i >= 0 && i < onFile.size(); i += by) {
+      Wire wire = onFile.get(i);
+      if (bears.computeIfAbsent(new Rung(strand, wire), rung -> bears(strand, wire))) {
+        return Optional.of(wire);
+      }
+    }
+    return Optional.empty();
+  }
+
+  private boolean bears(Strand strand, Wire wire) {
     WireNeed need = need(strand);
-    return sizer.wires().stream()
-        .filter(wire -> wire.size().areaMm2() >= need.leastAreaMm2() - 1e-9)
-        .filter(wire -> fits.take(strand, wire, need(strand).load()))
-        .filter(wire -> sizer.passes(wire, need))
-        .toList();
+    return wire.size().areaMm2() >= need.leastAreaMm2() - 1e-9
+        && fits.take(strand, wire, need.load())
+        && sizer.passes(wire, need);
   }
 
   private Wire largest(Strand strand) {
-    return sizer.wires().stream()
+    return onFile.stream()
         .filter(wire -> fits.take(strand, wire, need(strand).load()))
         .max(Comparator.comparingDouble(wire -> wire.size().areaMm2()))
         .orElseThrow(() -> new IllegalStateException("no wire fits the ends of " + strand.needs()));
-  }
-
-  private Optional<Wire> next(Strand strand, Map<Strand, Wire> wires, int by) {
-    List<Wire> steps = ladder.getOrDefault(strand, List.of());
-    int at = steps.indexOf(wires.get(strand)) + by;
-    return at >= 0 && at < steps.size() && !steps.isEmpty()
-        ? Optional.of(steps.get(at))
-        : Optional.empty();
   }
 
   // No wire smaller without a failing check; those with most copper to gain are tried first.
@@ -148,7 +152,7 @@ final class Sizing {
     for (boolean changed = true; changed; ) {
       changed = false;
       for (Strand strand : order) {
-        Optional<Wire> smaller = next(strand, wires, -1);
+        Optional<Wire> smaller = next(strand, onFile.indexOf(wires.get(strand)), -1);
         if (smaller.isPresent()) {
           Map<Strand, Wire> trial = new LinkedHashMap<>(wires);
           trial.put(strand, smaller.get());

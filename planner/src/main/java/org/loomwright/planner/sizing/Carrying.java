@@ -1,7 +1,9 @@
 package org.loomwright.planner.sizing;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.loomwright.model.parts.Wire;
@@ -32,6 +34,9 @@ final class Carrying {
   private final Conductor conductor;
   private final boolean shown;
   private final Trace.Builder trace = Trace.builder();
+  private final Map<Steady, Double> steady = new HashMap<>();
+
+  private record Steady(WireHeat.Lying lying, double currentA) {}
 
   /**
    * @param shown whether the trace is wanted in full; without, only the figures are found
@@ -255,10 +260,13 @@ final class Carrying {
   }
 
   /** Conductor temperature; the melting point where there is no steady one below it. */
-  private static double steadyC(WireHeat.Lying lying, double currentA) {
-    return melts(lying, currentA)
-        ? Copper.MELTING_C
-        : WireHeat.temperature(lying, currentA).conductorC();
+  private double steadyC(WireHeat.Lying lying, double currentA) {
+    return steady.computeIfAbsent(
+        new Steady(lying, currentA),
+        asked ->
+            melts(lying, currentA)
+                ? Copper.MELTING_C
+                : WireHeat.temperature(lying, currentA).conductorC());
   }
 
   private static boolean melts(WireHeat.Lying lying, double currentA) {

@@ -1,6 +1,7 @@
 package org.loomwright.planner.sizing;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -60,11 +61,15 @@ public final class Protection {
    * @throws org.loomwright.physics.SumException where something is outside the range of the sums
    */
   public Result of(Wire wire, WireNeed need) {
-    return of(wire, need, true);
+    Trace.Builder trace = Trace.builder();
+    Carrying carrying = new Carrying(wire, need, rules, true);
+    List<Check> checks = new ArrayList<>(behindFuse(wire, need, trace));
+    checks.addAll(carrying.checks());
+    return new Result(checks, trace.addAll(carrying.trace()).build());
   }
 
-  private Result of(Wire wire, WireNeed need, boolean shown) {
-    Trace.Builder trace = Trace.builder();
+  // Each by name once, with the fuse that leaves the least margin.
+  private Collection<Check> behindFuse(Wire wire, WireNeed need, Trace.Builder trace) {
     Map<String, Check> worst = new LinkedHashMap<>();
     for (FuseBefore before : need.fuses()) {
       ProtectionCheck.Result result = ProtectionCheck.of(request(wire, need, before));
@@ -75,10 +80,7 @@ public final class Protection {
         worst.merge(check.name(), check, (a, b) -> b.margin() < a.margin() ? b : a);
       }
     }
-    Carrying carrying = new Carrying(wire, need, rules, shown);
-    List<Check> checks = new ArrayList<>(worst.values());
-    checks.addAll(carrying.checks());
-    return new Result(checks, trace.addAll(carrying.trace()).build());
+    return worst.values();
   }
 
   private void showLoading(Trace.Builder trace, LoadingLimit published, FuseBefore before) {
@@ -102,7 +104,7 @@ public final class Protection {
     // What is quickly reckoned first: most wires that are too thin are so by far.
     return new Carrying(wire, need, rules, false)
             .checks().stream().allMatch(check -> check.verdict() != Verdict.FAILS)
-        && of(wire, need, false).checks().stream()
+        && behindFuse(wire, need, Trace.builder()).stream()
             .allMatch(check -> check.verdict() != Verdict.FAILS || check.name().equals(BREAKING));
   }
 
