@@ -17,7 +17,7 @@ public final class LetterWidths {
   private static final double WIDEST = 1.82;
 
   private static final int IDEOGRAPHS_FROM = 0x2E80;
-  private static final int IDEOGRAPHS_TO = 0xFFEF;
+  private static final int IDEOGRAPHS_TO = 0xFFFF;
 
   private static final TreeMap<Integer, Run> RUNS = read();
 

@@ -1,7 +1,6 @@
 package org.loomwright.drawing.chart;
 
 import java.util.List;
-import org.loomwright.drawing.LetterWidths;
 import org.loomwright.drawing.Lettering;
 import org.loomwright.drawing.ink.Box;
 import org.loomwright.drawing.ink.Figure;
@@ -17,16 +16,18 @@ import org.loomwright.drawing.ink.Words;
  * mark with a head, the marginal band before it is shaded, the verdict stands as a word. Same
  * input, same bytes.
  *
- * <p>The caller cuts many rows into pages: a picture is {@link #HEAD_MM} higher than its rows.
+ * <p>The caller cuts many rows into pages: a picture is {@link #headMm} higher than its rows.
  */
 public final class Bars {
   /** Narrowest picture, mm. */
   public static final double LEAST_WIDTH_MM = 90;
 
-  /** Height of the axis above the rows, mm. */
-  public static final double HEAD_MM = 9;
-
   private static final double SIZE = 2.6;
+  private static final double EDGE_MM = 0.5;
+
+  /** Figures at the axis and the gap under them. */
+  private static final double AXIS_MM = 5.4;
+
   private static final double BAR_MM = 3.6;
   private static final double PAD_MM = 1.5;
   private static final double GAP_MM = 2.5;
@@ -36,6 +37,19 @@ public final class Bars {
   private static final String BAND = "#cfcfcf";
 
   private Bars() {}
+
+  /**
+   * Height of the title and the axis above the rows, mm.
+   *
+   * @param widthMm width of the picture, 90 mm or more
+   */
+  public static double headMm(BarScale scale, double widthMm) {
+    return Words.height(title(scale, widthMm), SIZE) + AXIS_MM;
+  }
+
+  private static List<String> title(BarScale scale, double widthMm) {
+    return Words.wrap(scale.quantity() + " in " + scale.unit(), SIZE, widthMm - 2 * EDGE_MM);
+  }
 
   /**
    * Height of a row, mm; more for a name or verdict of several lines.
@@ -66,10 +80,10 @@ public final class Bars {
     }
     Columns columns = Columns.of(widthMm);
     Sheet sheet = new Sheet(lettering);
-    double height =
-        HEAD_MM + rows.stream().mapToDouble(it -> rowHeightMm(it, scale, widthMm)).sum();
-    axis(sheet, columns, scale, height);
-    double top = HEAD_MM;
+    double top = headMm(scale, widthMm);
+    double height = top + rows.stream().mapToDouble(it -> rowHeightMm(it, scale, widthMm)).sum();
+    sheet.lines(Hold.LEFT, EDGE_MM, 0, SIZE, title(scale, widthMm));
+    axis(sheet, columns, scale, top, height);
     for (BarRow row : rows) {
       double high = rowHeightMm(row, scale, widthMm);
       row(sheet, columns, scale, row, top, high);
@@ -83,7 +97,7 @@ public final class Bars {
     static Columns of(double widthMm) {
       double left = NAMES * widthMm;
       double verdicts = (1 - VERDICTS) * widthMm;
-      return new Columns(0.5, left, verdicts - GAP_MM, verdicts, widthMm - 0.5);
+      return new Columns(EDGE_MM, left, verdicts - GAP_MM, verdicts, widthMm - EDGE_MM);
     }
 
     double at(BarScale scale, double value) {
@@ -106,21 +120,19 @@ public final class Bars {
     }
   }
 
-  private static void axis(Sheet sheet, Columns columns, BarScale scale, double height) {
-    Labels strip = new Labels(new Box(0, 0, columns.end(), HEAD_MM), List.of());
+  private static void axis(
+      Sheet sheet, Columns columns, BarScale scale, double head, double height) {
+    Labels strip = new Labels(new Box(0, 0, columns.end(), head), List.of());
+    double y = head - 3;
     for (double value : scale.marks()) {
       double x = columns.at(scale, value);
       String words = Figure.of(value);
-      Box room = Sheet.room(Hold.MIDDLE, x, HEAD_MM - 3, SIZE, words);
-      sheet.line("grid", new Spot(x, HEAD_MM - 1), new Spot(x, height), "#aaa", 0.15, "");
+      Box room = Sheet.room(Hold.MIDDLE, x, y, SIZE, words);
+      sheet.line("grid", new Spot(x, head - 1), new Spot(x, height), "#aaa", 0.15, "");
       if (strip.place(List.of(room)).isPresent()) {
-        sheet.text(Hold.MIDDLE, x, HEAD_MM - 3, SIZE, words);
+        sheet.text(Hold.MIDDLE, x, y, SIZE, words);
       }
     }
-    String title = scale.quantity() + " in " + scale.unit();
-    double widest = columns.end() - columns.names();
-    double size = Math.min(SIZE, widest / Math.max(1, LetterWidths.ems(title)));
-    sheet.text(Hold.LEFT, columns.names(), 2, size, title);
   }
 
   private static void row(
@@ -142,7 +154,7 @@ public final class Bars {
       bar(sheet, columns, scale, row, barTop, barBottom);
     }
     sheet.line(
-        "limit", new Spot(limit, barTop - 1.3), new Spot(limit, barBottom + 1.3), "#fff", 1.6, "");
+        "limit", new Spot(limit, barTop - 1.3), new Spot(limit, barBottom + 1.3), "#fff", 1.1, "");
     sheet.line(
         "limit",
         new Spot(limit, barTop - 1.3),

@@ -1,7 +1,10 @@
 package org.loomwright.drawing.chart;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.loomwright.drawing.ink.Box;
 import org.loomwright.drawing.ink.Figure;
@@ -17,7 +20,7 @@ final class ChartLabels {
   private static final double SIZE = ChartFrame.SIZE;
   private static final double MARK_MM = 1.3;
   private static final double NEAR_MM = 0.9;
-  private static final double[] RINGS_MM = {2.1, 4.5, 8, 12};
+  private static final double[] RINGS_MM = {2.1, 4.5, 8, 12, 17, 23};
   private static final int PLACES = 24;
 
   private final ChartFrame frame;
@@ -94,8 +97,13 @@ final class ChartLabels {
             : timeS < 7200 ? Figure.of(timeS / 60) + " min" : Figure.of(timeS / 3600) + " h";
   }
 
+  /** Keeps names off a line; the hatching counts less than the line of a curve. */
   void avoid(List<Segment> line) {
-    labels.avoid(line);
+    labels.avoid(line, 8);
+  }
+
+  void avoidHatching(List<Segment> hatching) {
+    labels.avoid(hatching, 1);
   }
 
   void keepOff(Mark mark) {
@@ -104,27 +112,32 @@ final class ChartLabels {
 
   /** Names a load beside its mark, or farther off with a line to it. */
   void load(Mark mark) {
-    List<String> lines = Words.wrap(mark.words(), SIZE, widestMm);
-    double width = Words.width(lines, SIZE);
-    double height = Words.height(lines, SIZE);
-    double x = mark.at().x();
-    double y = mark.at().y();
-    List<Box> wanted = new ArrayList<>();
+    Map<Box, List<String>> wanted = new LinkedHashMap<>();
     for (double away : RINGS_MM) {
-      for (double side : new double[] {0, 1, -1}) {
-        double top = y - height / 2 + side * (height / 2 + away);
-        double off = side == 0 ? away : 0.6 * away;
-        wanted.add(Box.at(x + off, top, width, height));
-        wanted.add(Box.at(x - off - width, top, width, height));
-        if (side != 0) {
-          wanted.add(Box.at(x - width / 2, top, width, height));
-        }
+      for (double widest : new double[] {widestMm, 0.6 * widestMm}) {
+        around(mark.at(), away, Words.wrap(mark.words(), SIZE, widest), wanted);
       }
     }
-    take(mark.words(), lines, wanted)
+    take(mark.words(), wanted)
         .map(box -> leader(mark.at(), box))
         .filter(it -> it.length() > 2.4)
         .ifPresent(leaders::add);
+  }
+
+  /** Places right, left, above and below a mark. */
+  private static void around(
+      Spot mark, double away, List<String> lines, Map<Box, List<String>> wanted) {
+    double width = Words.width(lines, SIZE);
+    double height = Words.height(lines, SIZE);
+    for (double side : new double[] {0, 1, -1}) {
+      double top = mark.y() - height / 2 + side * (height / 2 + away);
+      double off = side == 0 ? away : 0.6 * away;
+      wanted.putIfAbsent(Box.at(mark.x() + off, top, width, height), lines);
+      wanted.putIfAbsent(Box.at(mark.x() - off - width, top, width, height), lines);
+      if (side != 0) {
+        wanted.putIfAbsent(Box.at(mark.x() - width / 2, top, width, height), lines);
+      }
+    }
   }
 
   /** Names a fault beside its line, from the top downwards. */
@@ -134,27 +147,28 @@ final class ChartLabels {
     double width = Words.width(lines, SIZE);
     double height = Words.height(lines, SIZE);
     double x = frame.currents().at(currentA);
-    List<Box> wanted = new ArrayList<>();
+    Map<Box, List<String>> wanted = new LinkedHashMap<>();
     for (double y = frame.box().top() + 1.2; y + height < frame.box().bottom(); y += 2) {
-      wanted.add(Box.at(x + NEAR_MM, y, width, height));
-      wanted.add(Box.at(x - NEAR_MM - width, y, width, height));
+      wanted.putIfAbsent(Box.at(x + NEAR_MM, y, width, height), lines);
+      wanted.putIfAbsent(Box.at(x - NEAR_MM - width, y, width, height), lines);
     }
-    take(words, lines, wanted);
+    take(words, wanted);
   }
 
   /**
    * Names a line at one of many places along it.
    *
+   * @param look how the line is drawn, for a name that finds no room
    * @param above whether the name belongs above the line; else below
    */
-  void curve(String words, List<Segment> line, boolean above) {
+  void curve(String words, String look, List<Segment> line, boolean above) {
     if (line.isEmpty()) {
       return;
     }
     List<String> lines = Words.wrap(words, SIZE, widestMm);
     double width = Words.width(lines, SIZE);
     double height = Words.height(lines, SIZE);
-    List<Box> wanted = new ArrayList<>();
+    Map<Box, List<String>> wanted = new LinkedHashMap<>();
     for (Spot at : along(line)) {
       double over = at.y() - NEAR_MM - height;
       double under = at.y() + NEAR_MM;
@@ -162,10 +176,10 @@ final class ChartLabels {
       double leftOf = at.x() - NEAR_MM - width;
       Box first = Box.at(above ? right : leftOf, above ? over : under, width, height);
       Box second = Box.at(above ? right : leftOf, at.y() - height / 2, width, height);
-      wanted.add(first);
-      wanted.add(second);
+      wanted.putIfAbsent(first, lines);
+      wanted.putIfAbsent(second, lines);
     }
-    take(words, lines, wanted);
+    take(words + " (" + look + ")", wanted);
   }
 
   /** Places along a line, the middle first, then outwards to both ends. */
@@ -194,9 +208,11 @@ final class ChartLabels {
     return line.get(line.size() - 1).to();
   }
 
-  private Optional<Box> take(String words, List<String> lines, List<Box> wanted) {
-    Optional<Box> box = labels.place(wanted);
-    box.ifPresentOrElse(it -> placed.add(new Placed(it, lines)), () -> left.add(words));
+  private Optional<Box> take(String words, Map<Box, List<String>> wanted) {
+    Optional<Box> box = labels.place(List.copyOf(wanted.keySet()));
+    box.ifPresentOrElse(
+        it -> placed.add(new Placed(it, Objects.requireNonNull(wanted.get(it)))),
+        () -> left.add(words));
     return box;
   }
 

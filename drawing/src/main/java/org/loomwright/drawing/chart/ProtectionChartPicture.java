@@ -48,7 +48,8 @@ public final class ProtectionChartPicture {
     ChartFrame frame = ChartFrame.of(plot, widthMm, Math.min(105, Math.max(72, 0.6 * widthMm)));
     Sheet sheet = new Sheet(lettering);
     frame.draw(sheet);
-    sheet.path("band", band(plot, frame), FUSE, 0.18, "");
+    List<Segment> band = band(plot, frame);
+    sheet.path("band", band, FUSE, 0.18, "");
 
     ChartLabels labels = new ChartLabels(frame, sheet.texts());
     List<Segment> earliest = frame.cut(frame.spots(plot.earliest()));
@@ -57,14 +58,16 @@ public final class ProtectionChartPicture {
     List<Segment> smallest = upright(frame, plot.smallestFaultA());
     List<Segment> largest = upright(frame, plot.largestFaultA());
     List.of(earliest, latest, damage, smallest, largest).forEach(labels::avoid);
+    labels.avoidHatching(band);
     List<ChartLabels.Mark> marks = ChartLabels.marks(plot.loads(), frame);
     marks.forEach(labels::keepOff);
+    // Lines first: a mark can be named from farther off.
+    labels.curve(plot.wire() + ": damaged above", "thick line", damage, true);
+    labels.curve(plot.fuse() + ": open above", "upper edge of the hatching", latest, true);
+    labels.curve(plot.fuse() + ": closed below", "lower edge of the hatching", earliest, false);
     marks.forEach(labels::load);
     plot.smallestFaultA().ifPresent(it -> labels.fault("smallest fault", it));
     plot.largestFaultA().ifPresent(it -> labels.fault("largest fault", it));
-    labels.curve(plot.wire() + ": damaged above this line", damage, true);
-    labels.curve(plot.fuse() + ": open above this line", latest, true);
-    labels.curve(plot.fuse() + ": closed below this line", earliest, false);
 
     labels.plates(sheet);
     sheet.path("smallest-fault", smallest, Sheet.INK, 0.4, "3 0.9 0.6 0.9");

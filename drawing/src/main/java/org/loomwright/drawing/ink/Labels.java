@@ -12,7 +12,9 @@ public final class Labels {
 
   private final Box frame;
   private final List<Box> taken = new ArrayList<>();
-  private final List<Segment> lines = new ArrayList<>();
+  private final List<Weighed> lines = new ArrayList<>();
+
+  private record Weighed(Segment line, int weight) {}
 
   /**
    * @param frame where labels may stand
@@ -28,9 +30,13 @@ public final class Labels {
     taken.add(box);
   }
 
-  /** Keeps labels off lines where there is a choice. */
-  public void avoid(List<Segment> segments) {
-    lines.addAll(segments);
+  /**
+   * Keeps labels off lines where there is a choice.
+   *
+   * @param weight how bad it is to cross one of the stretches
+   */
+  public void avoid(List<Segment> segments, int weight) {
+    segments.forEach(it -> lines.add(new Weighed(it, weight)));
   }
 
   /**
@@ -46,7 +52,11 @@ public final class Labels {
       Box box = wanted.get(i);
       Box kept = box.grown(GAP);
       if (box.within(frame) && taken.stream().noneMatch(kept::overlaps)) {
-        long crossed = lines.stream().filter(it -> it.inside(box).isPresent()).count();
+        long crossed =
+            lines.stream()
+                .filter(it -> it.line().inside(kept).isPresent())
+                .mapToLong(Weighed::weight)
+                .sum();
         free.add(new Choice(box, crossed, i));
       }
     }

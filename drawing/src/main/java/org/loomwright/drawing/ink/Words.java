@@ -9,10 +9,14 @@ public final class Words {
   /** Line distance as share of the font size. */
   public static final double PITCH = 1.3;
 
+  /** Characters of the longest unit with its mark of punctuation, e.g. "min,". */
+  private static final int LONGEST_UNIT = 4;
+
   private Words() {}
 
   /**
    * Lines of a text, broken at spaces, and inside a word only where it is wider than a line alone.
+   * A number and its unit stay together where they fit on a line.
    *
    * @param text text, not escaped; white space counts as one space
    * @param sizeMm font size
@@ -22,7 +26,7 @@ public final class Words {
   public static List<String> wrap(String text, double sizeMm, double widthMm) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
-    for (String word : text.strip().split("[\\s\\p{Cntrl}]+", 0)) {
+    for (String word : words(text, sizeMm, widthMm)) {
       if (word.isEmpty()) {
         continue;
       }
@@ -52,6 +56,28 @@ public final class Words {
   /** Height of lines under each other, mm. */
   public static double height(List<String> lines, double sizeMm) {
     return lines.size() * PITCH * sizeMm;
+  }
+
+  private static List<String> words(String text, double sizeMm, double widthMm) {
+    List<String> words = new ArrayList<>();
+    for (String word : text.strip().split("[\\s\\p{Cntrl}]+", 0)) {
+      String before = words.isEmpty() ? "" : words.get(words.size() - 1);
+      String both = before + " " + word;
+      if (isNumber(before) && isUnit(word) && fits(both, sizeMm, widthMm)) {
+        words.set(words.size() - 1, both);
+      } else {
+        words.add(word);
+      }
+    }
+    return words;
+  }
+
+  private static boolean isNumber(String word) {
+    return word.matches("-?[0-9][0-9.]*");
+  }
+
+  private static boolean isUnit(String word) {
+    return word.length() <= LONGEST_UNIT && !word.isEmpty() && !Character.isDigit(word.charAt(0));
   }
 
   /** Adds all full lines of a long word and returns what is left of it. */

@@ -10,8 +10,8 @@ import org.loomwright.drawing.ink.Words;
 
 /**
  * A circuit from its source to its load and back, read from left to right in rows. The places are
- * bands behind the parts; where a row ends, a letter tells where the line goes on. Same input, same
- * bytes.
+ * bands behind the parts; where a row ends, a letter tells where the line goes on, the last row at
+ * the source again. Same input, same bytes.
  */
 public final class CircuitStrip {
   /** Narrowest picture, mm. */
@@ -46,8 +46,10 @@ public final class CircuitStrip {
     List<StripRow> back = StripRow.rows(circuit.back(), widthMm - 2 * EDGE_MM);
     Sheet sheet = new Sheet(lettering);
     int all = out.size() + back.size();
-    double top = draw(sheet, out, "From the source to the load →", 0, all, EDGE_MM, widthMm);
-    top = draw(sheet, back, "Back to the source →", out.size(), all, top, widthMm);
+    boolean closed = !back.isEmpty();
+    double top =
+        draw(sheet, out, "From the source to the load →", 0, all, closed, EDGE_MM, widthMm);
+    top = draw(sheet, back, "Back to the source →", out.size(), all, closed, top, widthMm);
     return sheet.svg(widthMm, Math.max(top, 1), "circuit strip: " + circuit.name());
   }
 
@@ -58,6 +60,7 @@ public final class CircuitStrip {
       String caption,
       int before,
       int all,
+      boolean closed,
       double from,
       double widthMm) {
     if (rows.isEmpty()) {
@@ -70,10 +73,11 @@ public final class CircuitStrip {
       StripRow row = rows.get(i);
       row.draw(sheet, top);
       double y = top + row.lineMm();
-      if (before + i > 0) {
-        mark(sheet, y, MARK_RADIUS_MM + EDGE_MM, StripRow.MARK_MM, before + i - 1);
+      // The last row leads back to the source at the first.
+      if (before + i > 0 || closed) {
+        mark(sheet, y, MARK_RADIUS_MM + EDGE_MM, StripRow.MARK_MM, (before + i + all - 1) % all);
       }
-      if (before + i < all - 1) {
+      if (before + i < all - 1 || closed) {
         double right = row.rightMm();
         mark(sheet, y, right + StripRow.MARK_MM - MARK_RADIUS_MM - EDGE_MM, right, before + i);
       }

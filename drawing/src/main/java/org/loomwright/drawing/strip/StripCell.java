@@ -20,7 +20,7 @@ record StripCell(StripPart part, double widthMm, List<String> above, List<String
   static final double ROOM_MM = 2.4;
 
   private static final double DEVICE_TEXT_MM = 26;
-  private static final double WIRE_TEXT_MM = 32;
+  private static final double WIRE_TEXT_MM = 36;
   private static final double DEVICE_LEAST_MM = 16;
   private static final double WIRE_LEAST_MM = 22;
 

@@ -16,7 +16,7 @@ public enum Symbol {
   GROUND_POINT("ground point"),
   /** The body itself as a conductor: a double line. */
   BODY("body"),
-  /** Resistor or any load: a rectangle that ends the line. */
+  /** Resistor or any load: a rectangle. */
   LOAD("load"),
   /** Any other device: a square. */
   UNIT("unit");
