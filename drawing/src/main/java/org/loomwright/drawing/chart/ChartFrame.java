@@ -27,7 +27,7 @@ record ChartFrame(Box box, LogScale currents, LogScale times) {
 
   private static final double LEFT_MM = 16;
   private static final double RIGHT_MM = 10.5;
-  private static final double TOP_MM = 5;
+  private static final double TOP_MM = 9;
   private static final double UNDER_MM = 10;
 
   /** Times below this say nothing about a fuse in a vehicle, s. */
@@ -36,6 +36,7 @@ record ChartFrame(Box box, LogScale currents, LogScale times) {
   /** Decades of time shown at least. */
   private static final double LEAST_SPAN = 1e3;
 
+  private static final String TIME = "time in s";
   private static final double MINUTE_S = 60;
   private static final double HOUR_S = 3600;
   private static final double DAY_S = 86_400;
@@ -130,6 +131,22 @@ record ChartFrame(Box box, LogScale currents, LogScale times) {
     return digit == 1 || decade >= 14 || decade >= 6 && (digit == 2 || digit == 5);
   }
 
+  /**
+   * Names a fault above the plot: the smallest with its end at its line, the largest with its
+   * beginning, so that neither line runs through a name.
+   *
+   * @param y height of the name, mm
+   */
+  void fault(Sheet sheet, String name, double currentA, double y) {
+    String words = name + " " + Figure.of(currentA) + " A";
+    double x = currents.at(currentA);
+    Box room = Sheet.room(y < TOP_MM / 2 ? Hold.LEFT : Hold.RIGHT, x, y, SIZE, words);
+    double least = Sheet.room(Hold.LEFT, 0.5, y, SIZE, TIME).right() + 1.5;
+    double most = box.right() + RIGHT_MM - 0.5 - room.width();
+    double left = Math.min(most, Math.max(least, room.left()));
+    sheet.text(Hold.LEFT, left, y, SIZE, words);
+  }
+
   private void currentFigures(Sheet sheet) {
     Labels strip =
         new Labels(new Box(0, box.bottom(), box.right() + RIGHT_MM, underMm()), sheet.texts());
@@ -148,7 +165,7 @@ record ChartFrame(Box box, LogScale currents, LogScale times) {
   }
 
   private void timeFigures(Sheet sheet) {
-    sheet.text(Hold.LEFT, 0.5, TOP_MM - 3, SIZE, "time in s");
+    sheet.text(Hold.LEFT, 0.5, TOP_MM - 3, SIZE, TIME);
     Labels strip = new Labels(new Box(0, 0, box.right() + RIGHT_MM, underMm()), sheet.texts());
     for (double value : times.marks(1)) {
       side(sheet, strip, Hold.RIGHT, box.left() - 1.2, value, Figure.of(value));

@@ -99,11 +99,11 @@ final class ChartLabels {
 
   /** Keeps names off a line; the hatching counts less than the line of a curve. */
   void avoid(List<Segment> line) {
-    labels.avoid(line, 8);
+    labels.avoid(line, 20);
   }
 
   void avoidHatching(List<Segment> hatching) {
-    labels.avoid(hatching, 1);
+    labels.avoid(hatching, 0.8);
   }
 
   void keepOff(Mark mark) {
@@ -114,7 +114,7 @@ final class ChartLabels {
   void load(Mark mark) {
     Map<Box, List<String>> wanted = new LinkedHashMap<>();
     for (double away : RINGS_MM) {
-      for (double widest : new double[] {widestMm, 0.6 * widestMm}) {
+      for (double widest : new double[] {widestMm, 0.6 * widestMm, 0.42 * widestMm}) {
         around(mark.at(), away, Words.wrap(mark.words(), SIZE, widest), wanted);
       }
     }
@@ -125,8 +125,7 @@ final class ChartLabels {
   }
 
   /** Places right, left, above and below a mark. */
-  private static void around(
-      Spot mark, double away, List<String> lines, Map<Box, List<String>> wanted) {
+  private void around(Spot mark, double away, List<String> lines, Map<Box, List<String>> wanted) {
     double width = Words.width(lines, SIZE);
     double height = Words.height(lines, SIZE);
     for (double side : new double[] {0, 1, -1}) {
@@ -135,24 +134,11 @@ final class ChartLabels {
       wanted.putIfAbsent(Box.at(mark.x() + off, top, width, height), lines);
       wanted.putIfAbsent(Box.at(mark.x() - off - width, top, width, height), lines);
       if (side != 0) {
-        wanted.putIfAbsent(Box.at(mark.x() - width / 2, top, width, height), lines);
+        double left = Math.max(frame.box().left() + 0.9, mark.x() - width / 2);
+        double most = frame.box().right() - 0.9 - width;
+        wanted.putIfAbsent(Box.at(Math.min(left, most), top, width, height), lines);
       }
     }
-  }
-
-  /** Names a fault beside its line, from the top downwards. */
-  void fault(String name, double currentA) {
-    String words = name + " " + Figure.of(currentA) + " A";
-    List<String> lines = Words.wrap(words, SIZE, widestMm / 1.6);
-    double width = Words.width(lines, SIZE);
-    double height = Words.height(lines, SIZE);
-    double x = frame.currents().at(currentA);
-    Map<Box, List<String>> wanted = new LinkedHashMap<>();
-    for (double y = frame.box().top() + 1.2; y + height < frame.box().bottom(); y += 2) {
-      wanted.putIfAbsent(Box.at(x + NEAR_MM, y, width, height), lines);
-      wanted.putIfAbsent(Box.at(x - NEAR_MM - width, y, width, height), lines);
-    }
-    take(words, wanted);
   }
 
   /**
@@ -165,21 +151,23 @@ final class ChartLabels {
     if (line.isEmpty()) {
       return;
     }
-    List<String> lines = Words.wrap(words, SIZE, widestMm);
-    double width = Words.width(lines, SIZE);
-    double height = Words.height(lines, SIZE);
     Map<Box, List<String>> wanted = new LinkedHashMap<>();
-    for (Spot at : along(line)) {
-      double over = at.y() - NEAR_MM - height;
-      double under = at.y() + NEAR_MM;
-      double right = at.x() + NEAR_MM;
-      double leftOf = at.x() - NEAR_MM - width;
-      Box first = Box.at(above ? right : leftOf, above ? over : under, width, height);
-      Box second = Box.at(above ? right : leftOf, at.y() - height / 2, width, height);
-      wanted.putIfAbsent(first, lines);
-      wanted.putIfAbsent(second, lines);
+    for (double widest : new double[] {widestMm, 0.7 * widestMm}) {
+      List<String> lines = Words.wrap(words, SIZE, widest);
+      along(line).forEach(at -> beside(at, lines, above, wanted));
     }
     take(words + " (" + look + ")", wanted);
+  }
+
+  /** Right of a place on a falling line and above it, or left and below. */
+  private static void beside(
+      Spot at, List<String> lines, boolean above, Map<Box, List<String>> wanted) {
+    double width = Words.width(lines, SIZE);
+    double height = Words.height(lines, SIZE);
+    double left = above ? at.x() + NEAR_MM : at.x() - NEAR_MM - width;
+    double top = above ? at.y() - NEAR_MM - height : at.y() + NEAR_MM;
+    wanted.putIfAbsent(Box.at(left, top, width, height), lines);
+    wanted.putIfAbsent(Box.at(left, at.y() - height / 2, width, height), lines);
   }
 
   /** Places along a line, the middle first, then outwards to both ends. */

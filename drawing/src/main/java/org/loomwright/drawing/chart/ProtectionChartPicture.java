@@ -24,6 +24,13 @@ public final class ProtectionChartPicture {
 
   private static final String FUSE = "#1d4e89";
   private static final String WIRE = "#8a1c1c";
+
+  /** Height of the name of the largest fault, mm. */
+  private static final double UPPER_MM = 2;
+
+  /** Height of the name of the smallest fault, mm. */
+  private static final double LOWER_MM = 6;
+
   private static final double HATCH_MM = 2.2;
 
   private ProtectionChartPicture() {}
@@ -48,6 +55,8 @@ public final class ProtectionChartPicture {
     ChartFrame frame = ChartFrame.of(plot, widthMm, Math.min(105, Math.max(72, 0.6 * widthMm)));
     Sheet sheet = new Sheet(lettering);
     frame.draw(sheet);
+    plot.largestFaultA().ifPresent(it -> frame.fault(sheet, "largest fault", it, UPPER_MM));
+    plot.smallestFaultA().ifPresent(it -> frame.fault(sheet, "smallest fault", it, LOWER_MM));
     List<Segment> band = band(plot, frame);
     sheet.path("band", band, FUSE, 0.18, "");
 
@@ -55,8 +64,8 @@ public final class ProtectionChartPicture {
     List<Segment> earliest = frame.cut(frame.spots(plot.earliest()));
     List<Segment> latest = frame.cut(frame.spots(plot.latest()));
     List<Segment> damage = frame.cut(frame.spots(plot.damage()));
-    List<Segment> smallest = upright(frame, plot.smallestFaultA());
-    List<Segment> largest = upright(frame, plot.largestFaultA());
+    List<Segment> smallest = upright(frame, plot.smallestFaultA(), LOWER_MM);
+    List<Segment> largest = upright(frame, plot.largestFaultA(), UPPER_MM);
     List.of(earliest, latest, damage, smallest, largest).forEach(labels::avoid);
     labels.avoidHatching(band);
     List<ChartLabels.Mark> marks = ChartLabels.marks(plot.loads(), frame);
@@ -66,8 +75,6 @@ public final class ProtectionChartPicture {
     labels.curve(plot.fuse() + ": open above", "upper edge of the hatching", latest, true);
     labels.curve(plot.fuse() + ": closed below", "lower edge of the hatching", earliest, false);
     marks.forEach(labels::load);
-    plot.smallestFaultA().ifPresent(it -> labels.fault("smallest fault", it));
-    plot.largestFaultA().ifPresent(it -> labels.fault("largest fault", it));
 
     labels.plates(sheet);
     sheet.path("smallest-fault", smallest, Sheet.INK, 0.4, "3 0.9 0.6 0.9");
@@ -97,13 +104,13 @@ public final class ProtectionChartPicture {
     return frame.underMm() + Words.height(lines, ChartFrame.SIZE);
   }
 
-  private static List<Segment> upright(ChartFrame frame, OptionalDouble currentA) {
+  private static List<Segment> upright(ChartFrame frame, OptionalDouble currentA, double nameMm) {
     if (currentA.isEmpty()) {
       return List.of();
     }
     Box box = frame.box();
     double x = frame.currents().at(currentA.getAsDouble());
-    return List.of(new Segment(new Spot(x, box.bottom()), new Spot(x, box.top())));
+    return List.of(new Segment(new Spot(x, box.bottom()), new Spot(x, nameMm + 1.8)));
   }
 
   /**

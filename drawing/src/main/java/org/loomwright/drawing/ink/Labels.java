@@ -14,7 +14,7 @@ public final class Labels {
   private final List<Box> taken = new ArrayList<>();
   private final List<Weighed> lines = new ArrayList<>();
 
-  private record Weighed(Segment line, int weight) {}
+  private record Weighed(Segment line, double costPerMm) {}
 
   /**
    * @param frame where labels may stand
@@ -33,10 +33,11 @@ public final class Labels {
   /**
    * Keeps labels off lines where there is a choice.
    *
-   * @param weight how bad it is to cross one of the stretches
+   * @param costPerMm how bad a millimetre of the line under a label is, in places of the order of
+   *     wishes
    */
-  public void avoid(List<Segment> segments, int weight) {
-    segments.forEach(it -> lines.add(new Weighed(it, weight)));
+  public void avoid(List<Segment> segments, double costPerMm) {
+    segments.forEach(it -> lines.add(new Weighed(it, costPerMm)));
   }
 
   /**
@@ -46,25 +47,24 @@ public final class Labels {
    * @return the place taken; empty when each lies over other text or outside the frame
    */
   public Optional<Box> place(List<Box> wanted) {
-    record Choice(Box box, long crossed, int order) {}
+    record Choice(Box box, double cost) {}
     List<Choice> free = new ArrayList<>();
     for (int i = 0; i < wanted.size(); i++) {
       Box box = wanted.get(i);
       Box kept = box.grown(GAP);
       if (box.within(frame) && taken.stream().noneMatch(kept::overlaps)) {
-        long crossed =
-            lines.stream()
-                .filter(it -> it.line().inside(kept).isPresent())
-                .mapToLong(Weighed::weight)
-                .sum();
-        free.add(new Choice(box, crossed, i));
+        free.add(new Choice(box, i + crossed(kept)));
       }
     }
     Optional<Box> best =
-        free.stream()
-            .min(Comparator.comparingLong(Choice::crossed).thenComparingInt(Choice::order))
-            .map(Choice::box);
+        free.stream().min(Comparator.comparingDouble(Choice::cost)).map(Choice::box);
     best.ifPresent(taken::add);
     return best;
+  }
+
+  private double crossed(Box box) {
+    return lines.stream()
+        .mapToDouble(it -> it.costPerMm() * it.line().inside(box).map(Segment::length).orElse(0.0))
+        .sum();
   }
 }

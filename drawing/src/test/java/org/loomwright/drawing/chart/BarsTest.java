@@ -90,7 +90,8 @@ class BarsTest {
     assertThat(bars.elements("polygon", "limit-head")).hasSize(rows.size());
     assertThat(scale.marks()).hasSizeBetween(2, 12);
     double height =
-        Bars.headMm(scale, width) + rows.stream().mapToDouble(it -> Bars.rowHeightMm(it, scale, width)).sum();
+        Bars.headMm(scale, width)
+            + rows.stream().mapToDouble(it -> Bars.rowHeightMm(it, scale, width)).sum();
     String root = svg.substring(0, svg.indexOf('>'));
     assertThat(Double.parseDouble(root.split("viewBox=\"0 0 ", 2)[1].split("[ \"]", 3)[1]))
         .isCloseTo(height, within(0.01));
@@ -156,7 +157,10 @@ class BarsTest {
 
   private static double axis(Looked bars, String figure) {
     return bars.texts().stream()
-        .filter(it -> it.words().equals(figure) && it.middleY() < Bars.headMm(new BarScale(0, 1, 1, "x", "x"), 170))
+        .filter(
+            it ->
+                it.words().equals(figure)
+                    && it.middleY() < Bars.headMm(new BarScale(0, 1, 1, "x", "x"), 170))
         .map(it -> (it.box().left() + it.box().right()) / 2)
         .findFirst()
         .orElseThrow();

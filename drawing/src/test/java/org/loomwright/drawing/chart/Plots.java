@@ -34,7 +34,9 @@ final class Plots {
     for (int i = 0; i <= 60; i++) {
       double a = goodA * 1.0005 * Math.pow(bigA / goodA, i / 60.0);
       double adiabaticS = Math.pow(115 * areaMm2 / a, 2);
-      damage.add(new Point(a, Math.min(360_000, adiabaticS / (1 - Math.pow(goodA / a, 2)))));
+      damage.add(
+          new Point(
+              a, Math.max(1e-6, Math.min(360_000, adiabaticS / (1 - Math.pow(goodA / a, 2))))));
     }
     return new ProtectionPlot(
         "fuse F3, " + (int) ratingA + " A",

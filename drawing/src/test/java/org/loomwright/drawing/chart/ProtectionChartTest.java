@@ -197,8 +197,12 @@ class ProtectionChartTest {
                 Arbitraries.of(2.0, 7.5, 30.0, 150.0),
                 Arbitraries.of(0.35, 2.5, 35.0),
                 loads,
-                Arbitraries.doubles().between(20, 9000))
-            .as((rating, area, it, big) -> Plots.plot(rating, area, 12 * area, it, big / 2, big));
+                Arbitraries.doubles().between(1.2, 100))
+            .as(
+                (rating, area, it, times) -> {
+                  double big = times * Math.max(12 * area, 6 * rating);
+                  return Plots.plot(rating, area, 12 * area, it, big / 2, big);
+                });
     return Arbitraries.oneOf(wild, real);
   }
 
