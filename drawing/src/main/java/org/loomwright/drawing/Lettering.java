@@ -35,4 +35,16 @@ public interface Lettering {
             + Svg.escape(text)
             + "</text>";
   }
+
+  /** Text that stays text and takes the room of {@link LetterWidths}, whatever font is at hand. */
+  static Lettering fitted() {
+    return (x, y, sizeMm, fill, text) ->
+        text()
+            .line(x, y, sizeMm, fill, text)
+            .replaceFirst(
+                " text-anchor=\"middle\"",
+                " text-anchor=\"middle\" lengthAdjust=\"spacingAndGlyphs\" textLength=\""
+                    + Svg.number(sizeMm * LetterWidths.ems(text))
+                    + "\"");
+  }
 }
