@@ -248,11 +248,11 @@ public final class BoardChecker {
   private void folds(Sheet sheet, Line line) {
     double wanted = plan.board().clearanceMm() + line.diameterMm();
     for (int a = 1; a < line.points().size(); a++) {
+      Segment s = new Segment(line, a, 0, true);
       double between = 0;
       for (int b = a + 1; b < line.points().size(); b++) {
-        Segment s = new Segment(line, a, 0, true);
         Segment t = new Segment(line, b, 0, true);
-        if (between > 1.65 * wanted && s.distanceMm(t) < wanted - EXACT_MM) {
+        if (between > 1.65 * wanted && !s.isFarFrom(t, wanted) && s.distanceMm(t) < wanted - EXACT_MM) {
           fault(sheet, "branch %s runs into itself", line.branch());
           return;
         }

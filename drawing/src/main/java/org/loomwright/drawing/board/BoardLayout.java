@@ -31,11 +31,14 @@ import org.loomwright.drawing.board.Piece.Knot;
 public final class BoardLayout {
   private static final List<Habit> HABITS =
       List.of(
-          new Habit(Order.ALONG, 1, 0.5, false),
           new Habit(Order.SHORT_FIRST, 1, 0.5, false),
           new Habit(Order.LONG_FIRST, 1, 0.5, false),
+          new Habit(Order.ALONG, 1, 0.5, false),
           new Habit(Order.SHORT_FIRST, -1, 0.4, true),
           new Habit(Order.LONG_FIRST, -1, 0.6, true));
+
+  private static final int MANY_BRANCHES = 25;
+  private static final int WAYS_FOR_MANY = 2;
 
   /** A branch is not cut into pieces shorter than this, mm. */
   private static final double LEAST_PIECE_MM = 20;
@@ -67,7 +70,9 @@ public final class BoardLayout {
   public static BoardPlan of(BoardTree tree, Board board) {
     TooLarge.check(tree, board);
     Optional<BoardLayout> best = Optional.empty();
-    for (Habit habit : HABITS) {
+    // Large trees take longer and gain less from more ways.
+    int ways = tree.branches().size() > MANY_BRANCHES ? WAYS_FOR_MANY : HABITS.size();
+    for (Habit habit : HABITS.subList(0, ways)) {
       BoardLayout layout = new BoardLayout(board, habit);
       layout.fill(tree);
       if (best.isEmpty() || BETTER.compare(layout, best.get()) < 0) {

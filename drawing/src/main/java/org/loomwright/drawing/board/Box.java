@@ -38,10 +38,10 @@ public record Box(double xMm, double yMm, double widthMm, double heightMm) {
         && other.bottomMm() <= bottomMm();
   }
 
-  /** Shortest distance between two boxes, mm; 0 where they touch or overlap. */
-  public double distanceMm(Box other) {
+  /** Whether the shortest distance between two boxes is less than that, mm. */
+  public boolean isNearer(Box other, double mm) {
     double dx = Math.max(0, Math.max(xMm - other.rightMm(), other.xMm - rightMm()));
     double dy = Math.max(0, Math.max(yMm - other.bottomMm(), other.yMm - bottomMm()));
-    return Math.hypot(dx, dy);
+    return dx * dx + dy * dy < mm * mm;
   }
 }

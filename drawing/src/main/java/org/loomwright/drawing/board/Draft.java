@@ -90,45 +90,21 @@ final class Draft {
   }
 
   private boolean isFree(LaidPiece fresh) {
-    if (crossesItself(fresh)) {
-      return false;
-    }
     double half = fresh.piece().branch().diameterMm() / 2;
     for (LaidTip tip : tips) {
       double mm = board.clearanceMm() + half;
-      if (Lines.nearer(fresh.line(), tip.body(), mm)
-          || (tip.table().isPresent() && Lines.nearer(fresh.line(), tip.table().get(), mm))) {
+      if (Lines.nearer(fresh.line(), fresh.around(), tip.body(), mm)
+          || (tip.table().isPresent() && Lines.nearer(fresh.line(), fresh.around(), tip.table().get(), mm))) {
         return false;
       }
     }
     for (LaidPiece other : pieces) {
       double apart = apartMm(fresh.piece(), other.piece());
-      if (fresh.around().distanceMm(other.around()) < apart && clash(fresh, other, apart)) {
+      if (fresh.around().isNearer(other.around(), apart) && clash(fresh, other, apart)) {
         return false;
       }
     }
     return true;
-  }
-
-  /** Folds of one piece keep their distance too, but for what a bend itself brings together. */
-  private boolean crossesItself(LaidPiece fresh) {
-    if (fresh.bends() < 2) {
-      return false;
-    }
-    double apart = apartMm(fresh.piece(), fresh.piece());
-    List<Point> line = fresh.line();
-    for (int i = 1; i < line.size(); i++) {
-      double between = 0;
-      for (int k = i + 1; k < line.size(); k++) {
-        if (between > 1.65 * apart
-            && Lines.distanceMm(line.get(i - 1), line.get(i), line.get(k - 1), line.get(k))
-                < apart) {
-          return true;
-        }
-        between += line.get(k - 1).distanceMm(line.get(k));
-      }
-    }
-    return false;
   }
 
   private boolean clash(LaidPiece fresh, LaidPiece other, double apartMm) {
@@ -183,7 +159,7 @@ final class Draft {
     }
     Box body = TipBoxes.body(at, heading, width, height);
     // Just the last straight part touches the body.
-    if (!isFree(body, laid) || Lines.nearer(laid.line(), body.grown(-1e-6), 1e-9)) {
+    if (!isFree(body, laid) || Lines.nearer(laid.line(), laid.around(), body.grown(-1e-6), 1e-9)) {
       return false;
     }
     if (end.isEmpty() || !end.get().hasTable()) {
@@ -193,7 +169,7 @@ final class Draft {
     for (Box table :
         TipBoxes.tables(body, heading, end.get().tableWidthMm(), end.get().tableHeightMm())) {
       double own = laid.piece().branch().diameterMm() / 2 + TABLE_GAP_MM / 2;
-      if (!Lines.nearer(laid.line(), table, own) && isFree(table, laid)) {
+      if (!Lines.nearer(laid.line(), laid.around(), table, own) && isFree(table, laid)) {
         tips.add(new LaidTip(knot, laid.piece(), at, heading, body, Optional.of(table)));
         return true;
       }
@@ -206,14 +182,14 @@ final class Draft {
       return false;
     }
     for (LaidTip tip : tips) {
-      if (tip.body().distanceMm(box) < board.clearanceMm()
-          || (tip.table().isPresent() && tip.table().get().distanceMm(box) < board.clearanceMm())) {
+      if (tip.body().isNearer(box, board.clearanceMm())
+          || (tip.table().isPresent() && tip.table().get().isNearer(box, board.clearanceMm()))) {
         return false;
       }
     }
     for (LaidPiece laid : pieces) {
       double mm = board.clearanceMm() + laid.piece().branch().diameterMm() / 2;
-      if (laid != own && Lines.nearer(laid.line(), box, mm)) {
+      if (laid != own && Lines.nearer(laid.line(), laid.around(), box, mm)) {
         return false;
       }
     }

@@ -85,7 +85,7 @@ final class Lines {
 
   /** Whether two lines come nearer than a distance. */
   static boolean nearer(List<Point> one, List<Point> other, double mm) {
-    if (one.size() < 2 || other.size() < 2 || around(one).distanceMm(around(other)) >= mm) {
+    if (one.size() < 2 || other.size() < 2) {
       return false;
     }
     Box reach = around(other).grown(mm);
@@ -96,7 +96,7 @@ final class Lines {
         continue;
       }
       for (int k = 1; k < other.size(); k++) {
-        if (distanceMm(a, b, other.get(k - 1), other.get(k)) < mm) {
+        if (isNearer(a, b, other.get(k - 1), other.get(k), mm)) {
           return true;
         }
       }
@@ -105,51 +105,58 @@ final class Lines {
   }
 
   /** Whether a line comes nearer to a box than a distance. */
-  static boolean nearer(List<Point> line, Box box, double mm) {
-    if (around(line).distanceMm(box) >= mm) {
+  static boolean nearer(List<Point> line, Box around, Box box, double mm) {
+    if (!around.isNearer(box, mm)) {
       return false;
     }
+    Box reach = box.grown(mm);
     for (int i = 1; i < line.size(); i++) {
-      if (distanceMm(line.get(i - 1), line.get(i), box) < mm) {
+      if (near(line.get(i - 1), line.get(i), reach)
+          && isNearer(line.get(i - 1), line.get(i), box, mm)) {
         return true;
       }
     }
     return false;
   }
 
-  static double distanceMm(Point a, Point b, Box box) {
-    Point middle = box.middle();
-    Point corner = new Point(box.xMm(), box.yMm());
+  private static boolean isNearer(Point a, Point b, Box box, double mm) {
+    boolean startsInside =
+        a.xMm() >= box.xMm()
+            && a.xMm() <= box.rightMm()
+            && a.yMm() >= box.yMm()
+            && a.yMm() <= box.bottomMm();
+    Point upperLeft = new Point(box.xMm(), box.yMm());
     Point upperRight = new Point(box.rightMm(), box.yMm());
     Point lowerLeft = new Point(box.xMm(), box.bottomMm());
     Point lowerRight = new Point(box.rightMm(), box.bottomMm());
-    boolean in =
-        Math.abs(a.xMm() - middle.xMm()) <= box.widthMm() / 2
-            && Math.abs(a.yMm() - middle.yMm()) <= box.heightMm() / 2;
-    if (in) {
-      return 0;
-    }
-    return Math.min(
-        Math.min(distanceMm(a, b, corner, upperRight), distanceMm(a, b, lowerLeft, lowerRight)),
-        Math.min(distanceMm(a, b, corner, lowerLeft), distanceMm(a, b, upperRight, lowerRight)));
+    return startsInside
+        || isNearer(a, b, upperLeft, upperRight, mm)
+        || isNearer(a, b, lowerLeft, lowerRight, mm)
+        || isNearer(a, b, upperLeft, lowerLeft, mm)
+        || isNearer(a, b, upperRight, lowerRight, mm);
   }
 
-  static double distanceMm(Point a, Point b, Point c, Point d) {
-    if (cross(a, b, c) * cross(a, b, d) < 0 && cross(c, d, a) * cross(c, d, b) < 0) {
-      return 0;
-    }
-    return Math.min(
-        Math.min(distanceMm(a, c, d), distanceMm(b, c, d)),
-        Math.min(distanceMm(c, a, b), distanceMm(d, a, b)));
+  private static boolean isNearer(Point a, Point b, Point c, Point d, double mm) {
+    double square = mm * mm;
+    return squareMm(a, c, d) < square
+        || squareMm(b, c, d) < square
+        || squareMm(c, a, b) < square
+        || squareMm(d, a, b) < square
+        || (cross(a, b, c) * cross(a, b, d) < 0 && cross(c, d, a) * cross(c, d, b) < 0);
   }
 
-  private static double distanceMm(Point point, Point a, Point b) {
+  /** Square of the shortest distance of a point to a stretch. */
+  private static double squareMm(Point point, Point a, Point b) {
     double dx = b.xMm() - a.xMm();
     double dy = b.yMm() - a.yMm();
+    double fromX = point.xMm() - a.xMm();
+    double fromY = point.yMm() - a.yMm();
     double square = dx * dx + dy * dy;
     double share =
-        square == 0 ? 0 : ((point.xMm() - a.xMm()) * dx + (point.yMm() - a.yMm()) * dy) / square;
-    return point.distanceMm(share(a, b, Math.max(0, Math.min(1, share))));
+        square == 0 ? 0 : Math.max(0, Math.min(1, (fromX * dx + fromY * dy) / square));
+    double offX = fromX - share * dx;
+    double offY = fromY - share * dy;
+    return offX * offX + offY * offY;
   }
 
   private static boolean near(Point a, Point b, Box box) {

@@ -15,10 +15,10 @@ import org.loomwright.drawing.board.Piece.Knot;
  * then what leaves those.
  */
 final class PartPlacer {
-  private static final int SPINE_TRIES = 900;
-  private static final int SIDE_TRIES = 160;
-  private static final int EXTRA_STARTS = 5;
-  private static final double SCAN_MM = 50;
+  private static final int SPINE_TRIES = 250;
+  private static final int SIDE_TRIES = 60;
+  private static final int EXTRA_STARTS = 3;
+  private static final double SCAN_MM = 100;
 
   private final Draft draft;
   private final Part part;
@@ -112,14 +112,14 @@ final class PartPlacer {
     double spare = inside.widthMm() - straightMm - before - after;
     List<Point> starts = new ArrayList<>();
     if (spare > 0) {
-      for (double share : new double[] {habit.share(), 0.5, 0.3, 0.7, 0.15, 0.85}) {
+      for (double share : new double[] {habit.share(), 0.3, 0.7}) {
         double y = inside.yMm() + share * inside.heightMm();
         starts.add(new Point(inside.xMm() + before + spare / 2, y));
         starts.add(new Point(inside.xMm() + before, y));
       }
       return starts;
     }
-    for (double share : new double[] {0.5 / rows, 0.25 / rows, 0.5, habit.share(), 0.8}) {
+    for (double share : new double[] {0.5 / rows, 0.25 / rows, habit.share()}) {
       double y = inside.yMm() + share * inside.heightMm();
       starts.add(new Point(inside.xMm() + before + 1, y));
       starts.add(new Point(inside.xMm() + inside.widthMm() / 3, y));

@@ -57,12 +57,29 @@ final class PathSearch {
       return true;
     }
     Step step = way.get(index);
-    for (Trail trail : shapes(step, at, heading)) {
+    double diameter = step.piece().branch().diameterMm();
+    Board board = draft.board();
+    Box inside = board.inside().grown(-diameter / 2);
+    double length = step.piece().lengthMm();
+    if (tryAll(index, Shapes.straight(at, heading, length, inside))) {
+      return true;
+    }
+    if (triesLeft <= 0) {
+      return false;
+    }
+    double radius =
+        Math.max(board.bendRatio() * diameter, (board.clearanceMm() + diameter) / 2 + 1);
+    return tryAll(
+        index, Shapes.bent(at, heading, length, radius, STUB_MM, inside, riseMm));
+  }
+
+  private boolean tryAll(int index, List<Trail> trails) {
+    for (Trail trail : trails) {
       if (triesLeft-- <= 0) {
         return false;
       }
       int[] state = draft.state();
-      if (draft.lay(part, step, trail)) {
+      if (draft.lay(part, way.get(index), trail)) {
         if (index + 1 > most) {
           most = index + 1;
           bestPieces = List.copyOf(draft.pieces().subList(before[0], draft.pieces().size()));
@@ -75,20 +92,5 @@ final class PathSearch {
       }
     }
     return false;
-  }
-
-  private List<Trail> shapes(Step step, Point at, int heading) {
-    double diameter = step.piece().branch().diameterMm();
-    Board board = draft.board();
-    double radius =
-        Math.max(board.bendRatio() * diameter, (board.clearanceMm() + diameter) / 2 + 1);
-    return Shapes.of(
-        at,
-        heading,
-        step.piece().lengthMm(),
-        radius,
-        STUB_MM,
-        board.inside().grown(-diameter / 2),
-        riseMm);
   }
 }

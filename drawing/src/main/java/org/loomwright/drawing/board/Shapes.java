@@ -26,8 +26,15 @@ final class Shapes {
     this.inside = inside;
   }
 
+  /** The straight way, if it stays inside the box. */
+  static List<Trail> straight(Point start, int headingDegrees, double lengthMm, Box inside) {
+    Shapes shapes = new Shapes(Trail.at(start, headingDegrees), lengthMm, 0, 0, inside);
+    shapes.keep(shapes.start, lengthMm);
+    return shapes.found;
+  }
+
   /**
-   * All ways that stay inside the box, fewest bends first.
+   * All ways with bends that stay inside the box, fewest bends first.
    *
    * @param start where the piece starts
    * @param lengthMm how long it is
@@ -36,7 +43,7 @@ final class Shapes {
    * @param inside where the middle of the bundle may be
    * @param riseMm distance between rows to try first where a piece turns back
    */
-  static List<Trail> of(
+  static List<Trail> bent(
       Point start,
       int headingDegrees,
       double lengthMm,
@@ -45,7 +52,6 @@ final class Shapes {
       Box inside,
       double riseMm) {
     Shapes shapes = new Shapes(Trail.at(start, headingDegrees), lengthMm, radiusMm, stubMm, inside);
-    shapes.straight();
     shapes.slanted();
     shapes.bent();
     shapes.turnedBack(riseMm);
@@ -53,10 +59,6 @@ final class Shapes {
     shapes.bentAndFolded();
     shapes.found.sort(Comparator.comparingInt(Trail::bends));
     return shapes.found;
-  }
-
-  private void straight() {
-    keep(start, lengthMm);
   }
 
   private void slanted() {
