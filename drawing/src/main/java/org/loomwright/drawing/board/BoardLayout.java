@@ -22,8 +22,8 @@ import org.loomwright.drawing.board.Piece.Knot;
  * <p>The longest way through the tree lies along the board, straight where it fits and in rows
  * where not. Other branches leave it square, or on a slant of 45°, to one side after the other;
  * long ones bend or fold. Each is laid only where it keeps the clearance to all that lies already.
- * What finds no room is cut off at its junction and goes on another sheet, joined by a match line;
- * a branch that is too long for an empty board is cut in the middle. So there is always a plan when
+ * What finds no room is cut off at its junction and goes elsewhere on the sheet or on another one,
+ * joined by a match line; a branch that is too long for an empty board is cut in the middle. So there is always a plan when
  * each single end has room on the board. The whole is tried in several ways, and the one with the
  * fewest sheets counts, then the fewest match lines, bends, and the least height. The same input
  * gives the same plan.
@@ -130,7 +130,9 @@ public final class BoardLayout {
       for (Cut cut : cuts.get()) {
         fresh.add(cutOff(first, cut));
       }
+      // What was cut off may still find room elsewhere on the same sheet.
       List<Part> waiting = new ArrayList<>(open);
+      waiting.addAll(fresh);
       open.clear();
       waiting.sort(Comparator.comparingDouble(Part::lengthMm).reversed());
       for (Part part : waiting) {
@@ -138,8 +140,6 @@ public final class BoardLayout {
           open.add(part);
         }
       }
-      fresh.sort(Comparator.comparingDouble(Part::lengthMm).reversed());
-      open.addAll(fresh);
     }
   }
 

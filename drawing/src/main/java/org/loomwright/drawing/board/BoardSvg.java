@@ -71,6 +71,13 @@ public final class BoardSvg {
     return svg.ink.toString();
   }
 
+  /** All texts of a sheet where they stand, for other forms of the same picture. */
+  static List<Texts.Text> texts(BoardPlan plan, Sheet sheet) {
+    BoardSvg svg = new BoardSvg(plan, sheet, Map.of());
+    svg.draw();
+    return svg.texts.placed();
+  }
+
   private void draw() {
     Board board = plan.board();
     ink.raw("<g font-family=\"" + Ink.FONT + "\" fill=\"" + Ink.BLACK + "\">\n");

@@ -51,11 +51,15 @@ final class Part {
         .getOrDefault(other, Double.POSITIVE_INFINITY);
   }
 
-  /** The longest way through the whole part. */
+  /** The longest way through the whole part, from the tip that was named first. */
   List<Step> spine() {
     Knot any = pieces.get(0).first();
     Knot one = farthest(reach(any, Set.of()));
-    return wayFrom(one, Set.of());
+    Knot other = farthest(reach(one, Set.of()));
+    List<Step> way = new ArrayList<>();
+    boolean isInOrder = one.id() < other.id();
+    find(isInOrder ? one : other, isInOrder ? other : one, new LinkedHashSet<>(), way);
+    return way;
   }
 
   /** The longest way from a knot that enters no piece of those given. */
