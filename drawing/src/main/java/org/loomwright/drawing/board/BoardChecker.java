@@ -1,0 +1,375 @@
+package org.loomwright.drawing.board;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.loomwright.drawing.board.BoardPlan.LaidEnd;
+import org.loomwright.drawing.board.BoardPlan.Line;
+import org.loomwright.drawing.board.BoardPlan.Match;
+import org.loomwright.drawing.board.BoardPlan.Sheet;
+import org.loomwright.drawing.board.BoardTree.Branch;
+import org.loomwright.drawing.board.BoardTree.End;
+import org.loomwright.drawing.board.BoardTree.Node;
+
+/**
+ * Checks a plan against its tree, with sums of its own and by looking at each pair of things.
+ *
+ * <p>Branches keep the clearance between their surfaces everywhere, but for where they meet: of two
+ * branches on one sheet, the first stretch from where they are nearest along the harness is left
+ * out, as long as twice the distance that their middles must keep, less the way between them. In
+ * that stretch too they must not touch but at the junction they share.
+ */
+public final class BoardChecker {
+  private static final double EXACT_MM = 1e-6;
+
+  private final BoardTree tree;
+  private final BoardPlan plan;
+  private final List<String> faults = new ArrayList<>();
+
+  private BoardChecker(BoardTree tree, BoardPlan plan) {
+    this.tree = tree;
+    this.plan = plan;
+  }
+
+  /** All that is wrong with the plan, in words; empty when it is right. */
+  public static List<String> check(BoardTree tree, BoardPlan plan) {
+    BoardChecker checker = new BoardChecker(tree, plan);
+    for (Sheet sheet : plan.sheets()) {
+      checker.lines(sheet);
+      checker.ends(sheet);
+      checker.pairs(sheet);
+    }
+    checker.whole();
+    checker.seams();
+    return List.copyOf(checker.faults);
+  }
+
+  private void fault(Sheet sheet, String text, Object... values) {
+    faults.add("sheet " + sheet.number() + ": " + String.format(Locale.ROOT, text, values));
+  }
+
+  private void lines(Sheet sheet) {
+    Board board = plan.board();
+    for (Line line : sheet.lines()) {
+      double sum = 0;
+      for (int i = 1; i < line.points().size(); i++) {
+        sum += length(line.points().get(i - 1), line.points().get(i));
+      }
+      if (!(Math.abs(sum - (line.toMm() - line.fromMm())) <= EXACT_MM)) {
+        fault(
+            sheet,
+            "branch %s is %.6f mm long on the board and %.6f mm in truth",
+            line.branch(),
+            sum,
+            line.toMm() - line.fromMm());
+      }
+      double edge = board.marginMm() + line.diameterMm() / 2 - EXACT_MM;
+      for (Point point : line.points()) {
+        boolean inside =
+            point.xMm() >= edge
+                && point.yMm() >= edge
+                && point.xMm() <= board.widthMm() - edge
+                && point.yMm() <= board.heightMm() - edge;
+        if (!inside) {
+          fault(
+              sheet,
+              "branch %s leaves the board at %.1f, %.1f",
+              line.branch(),
+              point.xMm(),
+              point.yMm());
+        }
+      }
+      bends(sheet, line);
+    }
+  }
+
+  /** Radius of the circle through a corner's neighbours, from the shorter chord and the turn. */
+  private void bends(Sheet sheet, Line line) {
+    double least = plan.board().bendRatio() * line.diameterMm();
+    List<Point> points = line.points();
+    for (int i = 1; i + 1 < points.size(); i++) {
+      double in = length(points.get(i - 1), points.get(i));
+      double out = length(points.get(i), points.get(i + 1));
+      double straight = length(points.get(i - 1), points.get(i + 1));
+      double cosine = (in * in + out * out - straight * straight) / (2 * in * out);
+      double turn = Math.PI - Math.acos(Math.max(-1, Math.min(1, cosine)));
+      double radius = Math.min(in, out) / (2 * Math.sin(turn / 2));
+      if (turn > 1e-4 && !(radius >= least * (1 - 1e-6))) {
+        fault(
+            sheet,
+            "branch %s bends with a radius of %.1f mm at %.1f, %.1f; at least %.1f mm is wanted",
+            line.branch(),
+            radius,
+            points.get(i).xMm(),
+            points.get(i).yMm(),
+            least);
+      }
+    }
+  }
+
+  /** A box with what it belongs to. */
+  private record Body(String owner, String branch, Box box, boolean isTable) {}
+
+  private static List<Body> bodies(Sheet sheet) {
+    List<Body> bodies = new ArrayList<>();
+    for (LaidEnd end : sheet.ends()) {
+      bodies.add(new Body("end " + end.name(), end.branch(), end.body(), false));
+      end.table()
+          .ifPresent(box -> bodies.add(new Body("end " + end.name(), end.branch(), box, true)));
+    }
+    for (Match match : sheet.matches()) {
+      match
+          .body()
+          .ifPresent(
+              box ->
+                  bodies.add(new Body("match line " + match.letter(), match.branch(), box, false)));
+    }
+    return bodies;
+  }
+
+  private void ends(Sheet sheet) {
+    Board board = plan.board();
+    double clearance = board.clearanceMm() - EXACT_MM;
+    List<Body> bodies = bodies(sheet);
+    for (int i = 0; i < bodies.size(); i++) {
+      Body body = bodies.get(i);
+      Box box = body.box();
+      double edge = board.marginMm() - EXACT_MM;
+      if (!(box.xMm() >= edge
+          && box.yMm() >= edge
+          && box.xMm() + box.widthMm() <= board.widthMm() - edge
+          && box.yMm() + box.heightMm() <= board.heightMm() - edge)) {
+        fault(sheet, "%s leaves the board", body.owner());
+      }
+      for (Body other : bodies.subList(i + 1, bodies.size())) {
+        double wanted = body.owner().equals(other.owner()) ? 0 : clearance;
+        if (gap(box, other.box()) < wanted || overlap(box, other.box())) {
+          fault(sheet, "%s and %s are too near", body.owner(), other.owner());
+        }
+      }
+      for (Line line : sheet.lines()) {
+        boolean isOwn = line.branch().equals(body.branch()) && touches(line, sheet, body);
+        double wanted = isOwn ? 0 : clearance + line.diameterMm() / 2;
+        for (int k = 1; k < line.points().size(); k++) {
+          double apart = distance(line.points().get(k - 1), line.points().get(k), box);
+          boolean enters =
+              distance(
+                      line.points().get(k - 1),
+                      line.points().get(k),
+                      new Box(
+                          box.xMm() + EXACT_MM,
+                          box.yMm() + EXACT_MM,
+                          box.widthMm() - 2 * EXACT_MM,
+                          box.heightMm() - 2 * EXACT_MM))
+                  == 0;
+          if (apart < wanted || enters) {
+            fault(sheet, "branch %s runs too near to %s", line.branch(), body.owner());
+            break;
+          }
+        }
+      }
+    }
+  }
+
+  /** Whether a line is the one that ends at the box's owner. */
+  private static boolean touches(Line line, Sheet sheet, Body body) {
+    List<Point> tips = new ArrayList<>();
+    sheet.ends().stream()
+        .filter(end -> body.owner().equals("end " + end.name()))
+        .forEach(end -> tips.add(end.at()));
+    sheet.matches().stream()
+        .filter(match -> body.owner().equals("match line " + match.letter()))
+        .forEach(match -> tips.add(match.at()));
+    Point first = line.points().get(0);
+    Point last = line.points().get(line.points().size() - 1);
+    return tips.stream()
+        .anyMatch(tip -> length(tip, first) < EXACT_MM || length(tip, last) < EXACT_MM);
+  }
+
+  private void pairs(Sheet sheet) {
+    List<Line> lines = sheet.lines();
+    SheetGraph graph = new SheetGraph(lines);
+    for (int i = 0; i < lines.size(); i++) {
+      Line one = lines.get(i);
+      folds(sheet, one);
+      for (int k = i + 1; k < lines.size(); k++) {
+        pair(sheet, graph, i, k);
+      }
+    }
+  }
+
+  private void pair(Sheet sheet, SheetGraph graph, int first, int second) {
+    Line one = sheet.lines().get(first);
+    Line other = sheet.lines().get(second);
+    double wanted = plan.board().clearanceMm() + (one.diameterMm() + other.diameterMm()) / 2;
+    SheetGraph.Nearest nearest = graph.nearest(first, second);
+    double left = 2 * wanted - nearest.alongMm();
+    double oneMm = 0;
+    for (int a = 1; a < one.points().size(); a++) {
+      Segment s = new Segment(one, a, oneMm, nearest.isFirstOfOne());
+      oneMm += s.lengthMm();
+      double otherMm = 0;
+      for (int b = 1; b < other.points().size(); b++) {
+        Segment t = new Segment(other, b, otherMm, nearest.isFirstOfOther());
+        otherMm += t.lengthMm();
+        if (s.isFarFrom(t, wanted)) {
+          continue;
+        }
+        boolean meet = nearest.alongMm() == 0 && s.isAtStart() && t.isAtStart();
+        if (meet ? s.headsLike(t) : s.distanceMm(t) < EXACT_MM) {
+          fault(sheet, "branches %s and %s cross", one.branch(), other.branch());
+          return;
+        }
+        if (tooNear(s.beyond(left), Optional.of(t), wanted)
+            || tooNear(t.beyond(left), Optional.of(s), wanted)) {
+          fault(
+              sheet,
+              "branches %s and %s come nearer than %.1f mm",
+              one.branch(),
+              other.branch(),
+              plan.board().clearanceMm());
+          return;
+        }
+      }
+    }
+  }
+
+  private static boolean tooNear(Optional<Segment> one, Optional<Segment> other, double wanted) {
+    return one.isPresent()
+        && other.isPresent()
+        && one.get().distanceMm(other.get()) < wanted - EXACT_MM;
+  }
+
+  /** A line's own folds: what is far apart along the line is apart on the board too. */
+  private void folds(Sheet sheet, Line line) {
+    double wanted = plan.board().clearanceMm() + line.diameterMm();
+    for (int a = 1; a < line.points().size(); a++) {
+      Segment s = new Segment(line, a, 0, true);
+      double between = 0;
+      for (int b = a + 1; b < line.points().size(); b++) {
+        Segment t = new Segment(line, b, 0, true);
+        if (between > 1.65 * wanted && !s.isFarFrom(t, wanted) && s.distanceMm(t) < wanted - EXACT_MM) {
+          fault(sheet, "branch %s runs into itself", line.branch());
+          return;
+        }
+        between += t.lengthMm();
+      }
+    }
+  }
+
+  /** Each branch is there from end to end, each node once, with the right size. */
+  private void whole() {
+    Map<String, TreeMap<Double, Double>> covered = new LinkedHashMap<>();
+    Map<String, Integer> nodes = new LinkedHashMap<>();
+    for (Sheet sheet : plan.sheets()) {
+      for (Line line : sheet.lines()) {
+        covered
+            .computeIfAbsent(line.branch(), any -> new TreeMap<>())
+            .put(line.fromMm(), line.toMm());
+      }
+      sheet.joints().forEach(joint -> nodes.merge(joint.name(), 1, Integer::sum));
+      sheet.ends().forEach(end -> nodes.merge(end.name(), 1, Integer::sum));
+      for (LaidEnd end : sheet.ends()) {
+        tree.node(end.name())
+            .filter(End.class::isInstance)
+            .map(End.class::cast)
+            .filter(it -> !same(it, end))
+            .ifPresent(it -> fault(sheet, "end %s has not its true size", end.name()));
+      }
+    }
+    for (Branch branch : tree.branches()) {
+      double at = 0;
+      for (Map.Entry<Double, Double> part :
+          covered.getOrDefault(branch.name(), new TreeMap<>()).entrySet()) {
+        at = part.getKey() == at ? part.getValue() : Double.NaN;
+      }
+      if (at != branch.lengthMm()) {
+        faults.add("branch " + branch.name() + " is not laid from end to end");
+      }
+    }
+    for (Node node : tree.nodes()) {
+      int found = nodes.getOrDefault(node.name(), 0);
+      if (found != 1) {
+        faults.add("node " + node.name() + " is laid " + found + " times");
+      }
+    }
+  }
+
+  private static boolean same(End end, LaidEnd laid) {
+    return laid.body().widthMm() == end.widthMm()
+        && laid.body().heightMm() == end.heightMm()
+        && laid.table().isPresent() == end.hasTable()
+        && laid.table()
+            .map(
+                box -> box.widthMm() == end.tableWidthMm() && box.heightMm() == end.tableHeightMm())
+            .orElse(true);
+  }
+
+  /** Lines that begin or end at a node do so where the node lies, or at a match line for it. */
+  private void seams() {
+    Map<String, List<Integer>> letters = new LinkedHashMap<>();
+    for (Sheet sheet : plan.sheets()) {
+      for (Match match : sheet.matches()) {
+        letters.computeIfAbsent(match.letter(), any -> new ArrayList<>()).add(sheet.number());
+      }
+      for (Line line : sheet.lines()) {
+        Point last = line.points().get(line.points().size() - 1);
+        tip(sheet, line, line.points().get(0), line.start(), line.fromMm());
+        tip(sheet, line, last, line.end(), line.toMm());
+      }
+    }
+    letters.forEach(
+        (letter, sheets) -> {
+          if (sheets.size() != 2) {
+            faults.add("match line " + letter + " has " + sheets.size() + " sides");
+          }
+        });
+  }
+
+  private void tip(Sheet sheet, Line line, Point at, Optional<String> node, double atMm) {
+    if (node.isPresent()) {
+      boolean isThere =
+          sheet.joints().stream()
+                  .anyMatch(it -> it.name().equals(node.get()) && length(it.at(), at) < EXACT_MM)
+              || sheet.ends().stream()
+                  .anyMatch(it -> it.name().equals(node.get()) && length(it.at(), at) < EXACT_MM);
+      Branch branch = tree.branch(line.branch()).orElseThrow();
+      String wanted = atMm == 0 ? branch.from() : branch.to();
+      if (!isThere || !node.get().equals(wanted)) {
+        fault(sheet, "branch %s does not reach %s", line.branch(), wanted);
+      }
+    } else if (sheet.matches().stream()
+        .noneMatch(
+            it ->
+                it.branch().equals(line.branch())
+                    && it.atMm() == atMm
+                    && length(it.at(), at) < EXACT_MM)) {
+      fault(sheet, "branch %s stops without a match line", line.branch());
+    }
+  }
+
+  private static double length(Point a, Point b) {
+    return Math.hypot(a.xMm() - b.xMm(), a.yMm() - b.yMm());
+  }
+
+  private static double gap(Box a, Box b) {
+    double dx = Math.max(a.xMm() - b.xMm() - b.widthMm(), b.xMm() - a.xMm() - a.widthMm());
+    double dy = Math.max(a.yMm() - b.yMm() - b.heightMm(), b.yMm() - a.yMm() - a.heightMm());
+    return Math.hypot(Math.max(0, dx), Math.max(0, dy));
+  }
+
+  private static boolean overlap(Box a, Box b) {
+    return Math.min(a.xMm() + a.widthMm(), b.xMm() + b.widthMm()) - Math.max(a.xMm(), b.xMm())
+            > EXACT_MM
+        && Math.min(a.yMm() + a.heightMm(), b.yMm() + b.heightMm()) - Math.max(a.yMm(), b.yMm())
+            > EXACT_MM;
+  }
+
+  private static double distance(Point a, Point b, Box box) {
+    return Segment.toBoxMm(a, b, box);
+  }
+}

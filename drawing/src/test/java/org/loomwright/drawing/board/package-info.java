@@ -1,0 +1,4 @@
+@NullMarked
+package org.loomwright.drawing.board;
+
+import org.jspecify.annotations.NullMarked;
