@@ -34,6 +34,9 @@ public record Verified(
     double worstLawV,
     double worstGapW,
     List<String> faults) {
+  /** How {@link #words()} begins. */
+  public static final String VERIFIED = "Networks verified: ";
+
   /** By how much a figure may differ, as share of it and in its unit. */
   private static final double ALIKE = 1e-6;
 
@@ -64,7 +67,8 @@ public record Verified(
   public String words() {
     return String.format(
         java.util.Locale.ROOT,
-        "Networks verified: %d states solved again, %d worst figures compared; largest imbalance at"
+        VERIFIED
+            + "%d states solved again, %d worst figures compared; largest imbalance at"
             + " a node %.1e A, largest miss of an element's law %.1e V, largest gap of energy %.1e"
             + " W; %s",
         states,

@@ -16,6 +16,7 @@ import org.loomwright.model.design.Unserved;
 import org.loomwright.model.kit.KitOrder;
 import org.loomwright.papers.words.Figures;
 import org.loomwright.papers.words.Names;
+import org.loomwright.planner.electrics.Verified;
 
 /** What a practitioner wants to know of a plan, on one screen. */
 public final class Summary {
@@ -251,7 +252,10 @@ public final class Summary {
     if (plan.notes().isEmpty()) {
       return;
     }
-    // One screen has no room for them; they are the same for every kit planned by this version.
+    // Who asked for a second look wants to know what it found.
+    plan.notes().stream().filter(it -> it.startsWith(Verified.VERIFIED)).forEach(screen::line);
+    // One screen has no room for the others; they are the same for every kit planned by this
+    // version.
     screen.line(
         "How far the figures go: "
             + counted(plan.notes().size(), "note")
