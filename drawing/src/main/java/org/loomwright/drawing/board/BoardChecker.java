@@ -244,15 +244,22 @@ public final class BoardChecker {
         && one.get().distanceMm(other.get()) < wanted - EXACT_MM;
   }
 
-  /** A line's own folds: what is far apart along the line is apart on the board too. */
+  /**
+   * A line's own folds: what is farther apart along the line than a bend's width is apart on the
+   * board too.
+   */
   private void folds(Sheet sheet, Line line) {
     double wanted = plan.board().clearanceMm() + line.diameterMm();
-    for (int a = 1; a < line.points().size(); a++) {
-      Segment s = new Segment(line, a, 0, true);
+    List<Point> points = line.points();
+    for (int a = 1; a < points.size(); a++) {
+      Segment s = new Segment(points.get(a - 1), points.get(a), 0, true);
       double between = 0;
-      for (int b = a + 1; b < line.points().size(); b++) {
-        Segment t = new Segment(line, b, 0, true);
-        if (between > 1.65 * wanted && !s.isFarFrom(t, wanted) && s.distanceMm(t) < wanted - EXACT_MM) {
+      for (int b = a + 1; b < points.size(); b++) {
+        Segment t = new Segment(points.get(b - 1), points.get(b), 0, false);
+        double left = 1.65 * wanted - between;
+        if (!s.isFarFrom(t, wanted)
+            && (tooNear(s.beyond(left), Optional.of(t), wanted)
+                || tooNear(Optional.of(s), t.beyond(left), wanted))) {
           fault(sheet, "branch %s runs into itself", line.branch());
           return;
         }

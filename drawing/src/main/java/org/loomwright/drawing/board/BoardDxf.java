@@ -11,8 +11,8 @@ import org.loomwright.drawing.board.BoardPlan.Sheet;
 
 /**
  * A sheet as drawing exchange file, ASCII, release 12 (version AC1009), with lines, circles and
- * texts alone; one unit a millimetre, the origin at the lower left corner of the board, y up.
- * Group codes as in the published reference of that release. A character beyond ASCII is written as
+ * texts alone; one unit a millimetre, the origin at the lower left corner of the board, y up. Group
+ * codes as in the published reference of that release. A character beyond ASCII is written as
  * {@code \U+} and four hexadecimal digits.
  */
 public final class BoardDxf {
@@ -52,9 +52,7 @@ public final class BoardDxf {
       dxf.circle(Layer.PEGS, peg.at(), peg.diameterMm() / 2);
     }
     sheet.splices().forEach(splice -> dxf.circle(Layer.SPLICES, splice.at(), 3));
-    sheet
-        .matches()
-        .forEach(match -> match.body().ifPresent(box -> dxf.box(Layer.MATCHES, box)));
+    sheet.matches().forEach(match -> match.body().ifPresent(box -> dxf.box(Layer.MATCHES, box)));
     BoardSvg.texts(plan, sheet).forEach(dxf::text);
     dxf.group(0, "ENDSEC");
     dxf.group(0, "EOF");

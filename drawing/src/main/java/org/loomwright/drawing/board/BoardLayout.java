@@ -23,10 +23,10 @@ import org.loomwright.drawing.board.Piece.Knot;
  * where not. Other branches leave it square, or on a slant of 45°, to one side after the other;
  * long ones bend or fold. Each is laid only where it keeps the clearance to all that lies already.
  * What finds no room is cut off at its junction and goes elsewhere on the sheet or on another one,
- * joined by a match line; a branch that is too long for an empty board is cut in the middle. So there is always a plan when
- * each single end has room on the board. The whole is tried in several ways, and the one with the
- * fewest sheets counts, then the fewest match lines, bends, and the least height. The same input
- * gives the same plan.
+ * joined by a match line; a branch that is too long for an empty board is cut in the middle. So
+ * there is always a plan when each single end has room on the board. The whole is tried in several
+ * ways, and the one with the fewest sheets counts, then the fewest match lines, bends, and the
+ * least height. The same input gives the same plan.
  */
 public final class BoardLayout {
   private static final List<Habit> HABITS =

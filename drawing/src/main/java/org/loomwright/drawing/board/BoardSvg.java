@@ -87,11 +87,13 @@ public final class BoardSvg {
     sheet.joints().forEach(this::joint);
     sheet.ends().forEach(this::end);
     sheet.splices().forEach(this::splice);
-    sheet.pegs().forEach(
-        peg -> {
-          ink.circle("peg", peg.at(), peg.diameterMm() / 2, 0.35, "#fff");
-          ink.circle("peg-middle", peg.at(), 0.4, 0, Ink.BLACK);
-        });
+    sheet
+        .pegs()
+        .forEach(
+            peg -> {
+              ink.circle("peg", peg.at(), peg.diameterMm() / 2, 0.35, "#fff");
+              ink.circle("peg-middle", peg.at(), 0.4, 0, Ink.BLACK);
+            });
     sheet.matches().forEach(this::match);
     lengths();
     foot();
@@ -119,8 +121,7 @@ public final class BoardSvg {
     Line line = line(band.branch());
     if (band.kind() == BoardTree.MarkKind.LABEL) {
       ink.line("label", band.covered(), Ink.BLACK, line.diameterMm() + 3, "");
-      List<Point> inner =
-          Lines.between(band.covered(), 0.5, Lines.lengthMm(band.covered()) - 0.5);
+      List<Point> inner = Lines.between(band.covered(), 0.5, Lines.lengthMm(band.covered()) - 0.5);
       ink.line("label-inside", inner, "#fff", line.diameterMm() + 2, "");
     } else {
       ink.line("tape", band.covered(), "#fff", line.diameterMm() + 1, "");
@@ -140,8 +141,7 @@ public final class BoardSvg {
     for (Breakout breakout : joint.breakouts()) {
       double half = line(breakout.branch()).diameterMm() / 2 + 1;
       Lines.Place place = new Lines.Place(breakout.at(), breakout.headingDegrees());
-      ink.line(
-          "breakout", List.of(place.beside(half), place.beside(-half)), Ink.BLACK, 0.6, "");
+      ink.line("breakout", List.of(place.beside(half), place.beside(-half)), Ink.BLACK, 0.6, "");
     }
     ink.circle("junction", joint.at(), 1.1, 0, Ink.BLACK);
     texts.near("junction-name", joint.name(), joint.at(), thickest(joint) / 2 + 4, NAME_MM);
@@ -246,7 +246,11 @@ public final class BoardSvg {
       ink.box("match-inside", box.grown(-1.6), 0.3, "none", "");
       texts.fixed(new Texts.Text("match-letter", match.letter(), box.middle(), 6, false));
       String place =
-          String.format(Locale.ROOT, "%s at %.0f → sheet %d", match.branch(), match.atMm(),
+          String.format(
+              Locale.ROOT,
+              "%s at %.0f → sheet %d",
+              match.branch(),
+              match.atMm(),
               match.otherSheet());
       texts.near("match-text", place, box.middle(), 9, TEXT_MM);
     } else {

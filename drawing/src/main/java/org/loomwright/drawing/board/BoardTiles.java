@@ -94,7 +94,9 @@ public record BoardTiles(
   public static BoardTiles of(Board board, Paper paper, double marginMm, double overlapMm) {
     if (!(marginMm >= 5 && marginMm <= paper.widthMm() / 4)) {
       throw new IllegalArgumentException(
-          "tiles: the margin is " + marginMm + " mm; it must be from 5 mm to a quarter of the page");
+          "tiles: the margin is "
+              + marginMm
+              + " mm; it must be from 5 mm to a quarter of the page");
     }
     if (!(overlapMm >= 8 && overlapMm <= (paper.widthMm() - 2 * marginMm) / 3)) {
       throw new IllegalArgumentException(
@@ -158,7 +160,9 @@ public record BoardTiles(
   /** The marks that a page shows. */
   public List<Mark> marksOn(Tile tile) {
     Box shown = tile.shown();
-    return marks.stream().filter(mark -> shown.holds(new Box(mark.at().xMm(), mark.at().yMm(), 0, 0))).toList();
+    return marks.stream()
+        .filter(mark -> shown.holds(new Box(mark.at().xMm(), mark.at().yMm(), 0, 0)))
+        .toList();
   }
 
   /** Where a point of the sheet comes to lie on a page, mm from the page's upper left corner. */

@@ -94,7 +94,8 @@ final class Draft {
     for (LaidTip tip : tips) {
       double mm = board.clearanceMm() + half;
       if (Lines.nearer(fresh.line(), fresh.around(), tip.body(), mm)
-          || (tip.table().isPresent() && Lines.nearer(fresh.line(), fresh.around(), tip.table().get(), mm))) {
+          || (tip.table().isPresent()
+              && Lines.nearer(fresh.line(), fresh.around(), tip.table().get(), mm))) {
         return false;
       }
     }

@@ -152,8 +152,7 @@ final class Lines {
     double fromX = point.xMm() - a.xMm();
     double fromY = point.yMm() - a.yMm();
     double square = dx * dx + dy * dy;
-    double share =
-        square == 0 ? 0 : Math.max(0, Math.min(1, (fromX * dx + fromY * dy) / square));
+    double share = square == 0 ? 0 : Math.max(0, Math.min(1, (fromX * dx + fromY * dy) / square));
     double offX = fromX - share * dx;
     double offY = fromY - share * dy;
     return offX * offX + offY * offY;

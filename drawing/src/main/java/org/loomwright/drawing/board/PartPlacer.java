@@ -249,10 +249,13 @@ final class PartPlacer {
     List<Integer> headings = headings(exits);
     int most = 0;
     int best = 0;
-    for (int tries : new int[] {steps.size(), SIDE_TRIES}) {
+    for (boolean mayBend : new boolean[] {false, true}) {
       for (int heading : headings) {
         int[] state = draft.state();
-        int laid = PathSearch.run(draft, part, steps, exits.at(), heading, 0, tries);
+        int laid =
+            mayBend
+                ? PathSearch.run(draft, part, steps, exits.at(), heading, 0, SIDE_TRIES)
+                : PathSearch.straight(draft, part, steps, exits.at(), heading);
         if (laid == steps.size()) {
           return laid;
         }

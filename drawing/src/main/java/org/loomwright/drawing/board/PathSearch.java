@@ -17,17 +17,20 @@ final class PathSearch {
   private final Part part;
   private final List<Step> way;
   private final double riseMm;
+  private final boolean mayBend;
   private int triesLeft;
   private int most;
   private List<LaidPiece> bestPieces = List.of();
   private List<LaidTip> bestTips = List.of();
   private final int[] before;
 
-  private PathSearch(Draft draft, Part part, List<Step> way, double riseMm, int tries) {
+  private PathSearch(
+      Draft draft, Part part, List<Step> way, double riseMm, boolean mayBend, int tries) {
     this.draft = draft;
     this.part = part;
     this.way = way;
     this.riseMm = riseMm;
+    this.mayBend = mayBend;
     this.triesLeft = tries;
     this.before = draft.state();
   }
@@ -41,14 +44,22 @@ final class PathSearch {
    */
   static int run(
       Draft draft, Part part, List<Step> way, Point start, int heading, double riseMm, int tries) {
-    PathSearch search = new PathSearch(draft, part, way, riseMm, tries);
-    if (search.go(0, start, heading)) {
+    return new PathSearch(draft, part, way, riseMm, true, tries).lay(start, heading);
+  }
+
+  /** Lays as many steps as lie straight one after the other; returns how many. */
+  static int straight(Draft draft, Part part, List<Step> way, Point start, int heading) {
+    return new PathSearch(draft, part, way, 0, false, way.size()).lay(start, heading);
+  }
+
+  private int lay(Point start, int heading) {
+    if (go(0, start, heading)) {
       return way.size();
     }
-    draft.back(search.before);
-    draft.pieces().addAll(search.bestPieces);
-    draft.tips().addAll(search.bestTips);
-    return search.most;
+    draft.back(before);
+    draft.pieces().addAll(bestPieces);
+    draft.tips().addAll(bestTips);
+    return most;
   }
 
   /** Whether all steps from the given one on can be laid. */
@@ -64,13 +75,12 @@ final class PathSearch {
     if (tryAll(index, Shapes.straight(at, heading, length, inside))) {
       return true;
     }
-    if (triesLeft <= 0) {
+    if (!mayBend || triesLeft <= 0) {
       return false;
     }
     double radius =
         Math.max(board.bendRatio() * diameter, (board.clearanceMm() + diameter) / 2 + 1);
-    return tryAll(
-        index, Shapes.bent(at, heading, length, radius, STUB_MM, inside, riseMm));
+    return tryAll(index, Shapes.bent(at, heading, length, radius, STUB_MM, inside, riseMm));
   }
 
   private boolean tryAll(int index, List<Trail> trails) {

@@ -20,6 +20,9 @@ final class Pegs {
   /** How far before an end its pegs stand, mm. */
   private static final double BEFORE_END_MM = 12;
 
+  /** Between the turn at the ends of a bend and that at its other corners, degrees. */
+  private static final double HALF_TURN_DEGREES = 5;
+
   private Pegs() {}
 
   static List<Peg> of(List<Line> lines, List<Joint> joints, List<LaidEnd> ends) {
@@ -71,7 +74,10 @@ final class Pegs {
         .orElse(0);
   }
 
-  /** One peg inside each bend, at its middle; where the line turns back one for each quarter. */
+  /**
+   * A peg inside the middle of each bend; one for each quarter where a line turns back. A bend
+   * begins and ends with a corner of half a chord's turn.
+   */
   private static void bends(List<Peg> pegs, Line line) {
     List<Point> points = line.points();
     double soFar = 0;
@@ -80,18 +86,30 @@ final class Pegs {
     for (int i = 1; i + 1 < points.size(); i++) {
       soFar += points.get(i).distanceMm(points.get(i - 1));
       double turn = turnDegrees(points.get(i - 1), points.get(i), points.get(i + 1));
-      if (Math.abs(turn) > 0.1 && turned == 0) {
+      boolean isFirst = turned == 0;
+      if (isFirst) {
         startMm = soFar;
       }
       turned += turn;
-      boolean goesOn = Math.abs(turn) > 0.1;
-      boolean isQuarter = Math.abs(turned) > 89.9;
-      if (turned != 0 && (isQuarter || !goesOn || i + 2 == points.size())) {
-        Lines.Place middle = Lines.place(points, (startMm + soFar) / 2);
-        double beside = Math.copySign((line.diameterMm() + DIAMETER_MM) / 2, turned);
-        pegs.add(new Peg(middle.beside(beside), DIAMETER_MM, PegUse.BEND, line.branch()));
+      if (!isFirst && Math.abs(turn) < HALF_TURN_DEGREES) {
+        bend(pegs, line, startMm, soFar, turned);
         turned = 0;
       }
+    }
+  }
+
+  private static void bend(
+      List<Peg> pegs, Line line, double startMm, double endMm, double turnedDegrees) {
+    long count = Math.max(1, Math.round(Math.abs(turnedDegrees) / 90));
+    double beside = Math.copySign((line.diameterMm() + DIAMETER_MM) / 2, turnedDegrees);
+    for (int i = 0; i < count; i++) {
+      double atMm = startMm + (i + 0.5) / count * (endMm - startMm);
+      pegs.add(
+          new Peg(
+              Lines.place(line.points(), atMm).beside(beside),
+              DIAMETER_MM,
+              PegUse.BEND,
+              line.branch()));
     }
   }
 

@@ -122,11 +122,16 @@ final class Shapes {
       }
       Trail trail = base;
       int turn = side;
-      for (int i = 0; i < folds; i++) {
-        trail = trail.on(rowMm).turn(180 * turn, radiusMm);
+      for (int i = 0; i < folds && isInside(trail.tip()); i++) {
+        trail = trail.on(rowMm);
+        if (isInside(trail.tip())) {
+          trail = trail.turn(180 * turn, radiusMm);
+        }
         turn = -turn;
       }
-      keep(trail, lengthMm);
+      if (isInside(trail.tip())) {
+        keep(trail, lengthMm);
+      }
     }
   }
 
@@ -167,14 +172,15 @@ final class Shapes {
       return;
     }
     Trail whole = trail.on(restMm);
-    for (Point point : whole.points()) {
-      if (point.xMm() < inside.xMm()
-          || point.yMm() < inside.yMm()
-          || point.xMm() > inside.rightMm()
-          || point.yMm() > inside.bottomMm()) {
-        return;
-      }
+    if (whole.points().stream().allMatch(this::isInside)) {
+      found.add(whole);
     }
-    found.add(whole);
+  }
+
+  private boolean isInside(Point point) {
+    return point.xMm() >= inside.xMm()
+        && point.yMm() >= inside.yMm()
+        && point.xMm() <= inside.rightMm()
+        && point.yMm() <= inside.bottomMm();
   }
 }

@@ -67,8 +67,7 @@ final class Texts {
     for (int i = 1; i < points.size(); i++) {
       order.add(i);
     }
-    order.sort(
-        (one, other) -> Double.compare(length(points, other), length(points, one)));
+    order.sort((one, other) -> Double.compare(length(points, other), length(points, one)));
     for (int i : order.subList(0, Math.min(5, order.size()))) {
       Point a = points.get(i - 1);
       Point b = points.get(i);

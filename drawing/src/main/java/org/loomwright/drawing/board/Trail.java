@@ -2,6 +2,7 @@ package org.loomwright.drawing.board;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * A line being drawn from a point, straight on or round a bend. Never changed: each move gives a
@@ -14,6 +15,16 @@ import java.util.List;
  */
 record Trail(List<Point> points, int headingDegrees, double lengthMm, int bends) {
   private static final double CHORD_DEGREES = 7.5;
+  private static final double HALF_CHORD_DEGREES = CHORD_DEGREES / 2;
+
+  private static final double CHORD_SINE = Math.sin(Math.toRadians(HALF_CHORD_DEGREES));
+
+  /** All directions that a chord can have, by steps of half a chord's turn. */
+  private static final List<Point> UNITS =
+      IntStream.range(0, (int) Math.round(360 / HALF_CHORD_DEGREES))
+          .mapToDouble(i -> Math.toRadians(i * HALF_CHORD_DEGREES))
+          .mapToObj(angle -> new Point(Math.cos(angle), Math.sin(angle)))
+          .toList();
 
   static Trail at(Point start, int headingDegrees) {
     return new Trail(List.of(start), Math.floorMod(headingDegrees, 360), 0, 0);
@@ -36,13 +47,14 @@ record Trail(List<Point> points, int headingDegrees, double lengthMm, int bends)
   /** Round a bend, clockwise as seen where the angle is positive. */
   Trail turn(int degrees, double radiusMm) {
     int chords = (int) Math.round(Math.abs(degrees) / CHORD_DEGREES);
-    double step = Math.copySign(CHORD_DEGREES, degrees);
+    int side = degrees < 0 ? -1 : 1;
+    int half = (int) Math.round(headingDegrees / HALF_CHORD_DEGREES);
     double chordMm = chordMm(radiusMm);
     List<Point> more = new ArrayList<>(points);
     Point at = tip();
     for (int i = 0; i < chords; i++) {
-      double angle = Math.toRadians(headingDegrees + step * (i + 0.5));
-      at = at.plus(chordMm * Math.cos(angle), chordMm * Math.sin(angle));
+      Point unit = UNITS.get(Math.floorMod(half + side * (2 * i + 1), UNITS.size()));
+      at = at.plus(chordMm * unit.xMm(), chordMm * unit.yMm());
       more.add(at);
     }
     return new Trail(
@@ -55,7 +67,7 @@ record Trail(List<Point> points, int headingDegrees, double lengthMm, int bends)
   }
 
   private static double chordMm(double radiusMm) {
-    return 2 * radiusMm * Math.sin(Math.toRadians(CHORD_DEGREES / 2));
+    return 2 * radiusMm * CHORD_SINE;
   }
 
   /** Part of a heading to the right; exact for the four main ones. */

@@ -12,7 +12,7 @@ import net.jqwik.api.statistics.Statistics;
 /** Random trees on random boards: what is laid is right, on one sheet or on several. */
 class BoardLayoutPropertyTest {
 
-  @Property(tries = 120, edgeCases = EdgeCasesMode.NONE)
+  @Property(tries = 40, edgeCases = EdgeCasesMode.NONE)
   void everyPlanPassesTheChecker(
       @ForAll long seed,
       @ForAll @IntRange(min = 1, max = 60) int branches,
