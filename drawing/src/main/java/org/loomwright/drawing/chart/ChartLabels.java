@@ -20,7 +20,7 @@ final class ChartLabels {
   private static final double SIZE = ChartFrame.SIZE;
   private static final double MARK_MM = 1.3;
   private static final double NEAR_MM = 0.9;
-  private static final double[] RINGS_MM = {2.1, 4.5, 8, 12, 17, 23};
+  private static final double[] RINGS_MM = {2.1, 4.5, 7, 10, 13, 17, 23};
   private static final int PLACES = 24;
 
   private final ChartFrame frame;
@@ -99,11 +99,11 @@ final class ChartLabels {
 
   /** Keeps names off a line; the hatching counts less than the line of a curve. */
   void avoid(List<Segment> line) {
-    labels.avoid(line, 20);
+    labels.avoid(line, 40);
   }
 
   void avoidHatching(List<Segment> hatching) {
-    labels.avoid(hatching, 0.8);
+    labels.avoid(hatching, 1.6);
   }
 
   void keepOff(Mark mark) {
@@ -114,7 +114,8 @@ final class ChartLabels {
   void load(Mark mark) {
     Map<Box, List<String>> wanted = new LinkedHashMap<>();
     for (double away : RINGS_MM) {
-      for (double widest : new double[] {widestMm, 0.6 * widestMm, 0.42 * widestMm}) {
+      for (double widest :
+          new double[] {widestMm, 1.3 * widestMm, 0.6 * widestMm, 0.42 * widestMm}) {
         around(mark.at(), away, Words.wrap(mark.words(), SIZE, widest), wanted);
       }
     }
@@ -134,9 +135,11 @@ final class ChartLabels {
       wanted.putIfAbsent(Box.at(mark.x() + off, top, width, height), lines);
       wanted.putIfAbsent(Box.at(mark.x() - off - width, top, width, height), lines);
       if (side != 0) {
-        double left = Math.max(frame.box().left() + 0.9, mark.x() - width / 2);
-        double most = frame.box().right() - 0.9 - width;
-        wanted.putIfAbsent(Box.at(Math.min(left, most), top, width, height), lines);
+        for (double share : new double[] {0.5, 0.75, 0.25}) {
+          double left = Math.max(frame.box().left() + 0.9, mark.x() - share * width);
+          double most = frame.box().right() - 0.9 - width;
+          wanted.putIfAbsent(Box.at(Math.min(left, most), top, width, height), lines);
+        }
       }
     }
   }

@@ -28,7 +28,7 @@ public record ProtectionPlot(
     OptionalDouble largestFaultA) {
   private static final double LEAST_A = 1e-3;
   private static final double MOST_A = 1e6;
-  private static final double LEAST_S = 1e-6;
+  private static final double LEAST_S = 1e-12;
   private static final double MOST_S = 1e7;
 
   /** Copies the lists and checks the range of the fault currents. */
@@ -45,7 +45,7 @@ public record ProtectionPlot(
    * A corner of a line.
    *
    * @param currentA 0.001 to 1 000 000 A
-   * @param timeS 0.000 001 to 10 000 000 s
+   * @param timeS 1e-12 to 10 000 000 s; the chart cuts lines off below a millisecond
    */
   public record Point(double currentA, double timeS) {
     /** Checks the ranges. */

@@ -36,7 +36,7 @@ final class Plots {
       double adiabaticS = Math.pow(115 * areaMm2 / a, 2);
       damage.add(
           new Point(
-              a, Math.max(1e-6, Math.min(360_000, adiabaticS / (1 - Math.pow(goodA / a, 2))))));
+              a, Math.max(1e-12, Math.min(360_000, adiabaticS / (1 - Math.pow(goodA / a, 2))))));
     }
     return new ProtectionPlot(
         "fuse F3, " + (int) ratingA + " A",

@@ -175,18 +175,19 @@ class ProtectionChartTest {
   Arbitrary<ProtectionPlot> plots() {
     Arbitrary<Point> point =
         Combinators.combine(
-                Arbitraries.doubles().between(-3, 6), Arbitraries.doubles().between(-6, 7))
+                Arbitraries.doubles().between(-3, 6), Arbitraries.doubles().between(-11, 7))
             .as(
                 (a, s) ->
                     new Point(
                         Math.min(1e6, Math.max(1e-3, Math.pow(10, a))),
-                        Math.min(1e7, Math.max(1e-6, Math.pow(10, s)))));
+                        Math.min(1e7, Math.max(1e-12, Math.pow(10, s)))));
     Arbitrary<List<Point>> line = point.list().ofMaxSize(12);
     Arbitrary<List<Load>> loads =
         Combinators.combine(OddWords.any(), point).as(Load::new).list().ofMaxSize(25);
     Arbitrary<OptionalDouble> fault =
         Arbitraries.doubles()
             .between(0.001, 1e6)
+            .ofScale(3)
             .optional()
             .map(it -> it.map(OptionalDouble::of).orElse(OptionalDouble.empty()));
     Arbitrary<ProtectionPlot> wild =
