@@ -3,32 +3,21 @@ package org.loomwright.drawing.strip;
 /** Symbols of devices and joints, after IEC 60617 (forms from memory). */
 public enum Symbol {
   /** Battery or cell: long line positive, short line negative. */
-  BATTERY("battery"),
+  BATTERY,
   /** Fuse: a rectangle with the line running through. */
-  FUSE("fuse"),
+  FUSE,
   /** Plug contact in its socket contact. */
-  CONTACT_PAIR("contact pair"),
+  CONTACT_PAIR,
   /** Make contact, drawn open. */
-  SWITCH("switch"),
+  SWITCH,
   /** Joint of conductors: a dot. */
-  SPLICE("splice"),
+  SPLICE,
   /** Connection to the body: a bar with slanted strokes, on a branch of the line. */
-  GROUND_POINT("ground point"),
+  GROUND_POINT,
   /** The body itself as a conductor: a double line. */
-  BODY("body"),
+  BODY,
   /** Resistor or any load: a rectangle. */
-  LOAD("load"),
+  LOAD,
   /** Any other device: a square. */
-  UNIT("unit");
-
-  private final String words;
-
-  Symbol(String words) {
-    this.words = words;
-  }
-
-  /** The symbol in words, for a legend. */
-  public String words() {
-    return words;
-  }
+  UNIT
 }
