@@ -32,12 +32,13 @@ public final class VanReport {
       double plain = ms.getOrDefault(kit + ".plainSizing", Double.NaN);
       System.out.printf(
           Locale.ROOT,
-          "%s: sizing %.1f ms, plainly %.0f ms, ratio %.0f (%s); whole plan %.0f ms%n",
+          "%s: sizing %.1f ms, plainly %.0f ms, ratio %.0f (%s); %s; whole plan %.0f ms%n",
           kit,
           ours,
           plain,
           plain / ours,
           SizingBenchmark.ends(kit),
+          SizingBenchmark.processorTime(kit),
           ms.getOrDefault(kit + ".plan", Double.NaN));
     }
   }

@@ -1,9 +1,11 @@
 package org.loomwright.planner.kit;
 
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.loomwright.benchmarks.DemoKit;
+import org.loomwright.benchmarks.ProcessorTime;
 import org.loomwright.model.parts.Wire;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -49,6 +51,19 @@ public class SizingBenchmark {
     return new PlainSizing(prepared.orElseThrow()).wires().size();
   }
 
+  /** Processor time of both, one right after the other, in words. */
+  public static String processorTime(String kit) {
+    PreparedKit prepared = PreparedKit.of(DemoKit.order(kit));
+    double ours = ProcessorTime.ms(25, 20, prepared::sized);
+    double plain = ProcessorTime.ms(2, 2, () -> new PlainSizing(prepared).wires());
+    return String.format(
+        Locale.ROOT,
+        "processor time of the sizing %.1f ms, plainly %.0f ms, ratio %.0f",
+        ours,
+        plain,
+        plain / ours);
+  }
+
   /** What both end with, in words. */
   public static String ends(String kit) {
     PreparedKit prepared = PreparedKit.of(DemoKit.order(kit));
@@ -60,7 +75,7 @@ public class SizingBenchmark {
             .filter(
                 it -> Optional.ofNullable(ours.get(it)).equals(Optional.ofNullable(theirs.get(it))))
             .count();
-    return "%d leads, %d networks, %d of them in the same wire; copper %.2f and %.2f mm² m, plainly after solving the kit %d times"
+    return "%d leads, %d networks, %d leads in the same wire; copper %.2f and %.2f mm² m, plainly after solving the kit %d times"
         .formatted(
             ours.size(),
             prepared.joint().all().size(),
