@@ -7,22 +7,32 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.loomwright.model.condition.Condition;
+import org.loomwright.model.design.Case;
+import org.loomwright.model.design.WayKind;
 import org.loomwright.model.kit.KitOrder;
+import org.loomwright.model.vehicle.Undo;
 import org.loomwright.planner.builds.Builds;
 import org.loomwright.planner.builds.Region;
 import org.loomwright.planner.electrics.Returns;
 import org.loomwright.planner.fixture.AllBuilds;
+import org.loomwright.planner.fixture.Bits;
 import org.loomwright.planner.fixture.CarDraw;
+import org.loomwright.planner.fixture.SmallCar;
+import org.loomwright.planner.fixture.VehicleBuilder;
 import org.loomwright.planner.guide.EasyCar;
 import org.loomwright.planner.need.NeedAt;
+import org.loomwright.planner.need.Needs;
 import org.loomwright.planner.ways.Use;
+import org.loomwright.planner.ways.Way;
 
 /** Joint cases against all builds, one by one. */
 class JointCasesTest {
-  private static final int KITS = 30;
+  private static final int KITS = 20;
 
   private int joined;
   private int apart;
@@ -35,6 +45,76 @@ class JointCasesTest {
       assertThat(i).as("kits drawn from seed %s", seed).isLessThan(2000);
       check("seed " + (seed + i), i % 2 == 0 ? EasyCar.of(seed + i) : CarDraw.of(seed + i).order());
     }
+  }
+
+  /** Of cases that draw unequally, or not all from the same, each resource counts at its most. */
+  @Test
+  void othersAreTakenAtTheirWorst() {
+    VehicleBuilder car = SmallCar.car(2).trait("t", "x", "y");
+    KitOrder order =
+        Bits.order(
+            car.build(),
+            List.of(
+                Bits.equipment("e", SmallCar.plug(Bits.supply("30", 4), 4)),
+                Bits.equipment("d", SmallCar.plug(Bits.supply("30", 2), 2))),
+            List.of(Bits.on("e", "p", "k"), Bits.at("d", "p", "rear")));
+    Builds builds = Builds.of(order.vehicle());
+    List<NeedAt> needs = Needs.of(order);
+    Region x = builds.where("t", List.of("x"));
+    Region y = builds.where("t", List.of("y"));
+    CaseSet first =
+        new CaseSet(
+            "A",
+            needs.subList(0, 2),
+            List.of(
+                member("A1", needs.get(0), x, Map.of("section b s", 4.0, "stud g1 current", 5.0)),
+                member("A2", needs.get(0), y, Map.of("section b s", 7.0, "stud g1 lugs", 1.0))));
+    CaseSet second =
+        new CaseSet(
+            "B",
+            needs.subList(2, 4),
+            List.of(member("B1", needs.get(2), x.or(y), Map.of("section b s", 2.0))));
+    Map<List<String>, Map<String, Double>> others = new LinkedHashMap<>();
+    new JointCases(List.of(first, second)).all().forEach(it -> others.put(it.ids(), it.others()));
+    assertThat(others)
+        .isEqualTo(
+            Map.of(
+                List.of("A1"), Map.of("section b s", 2.0),
+                List.of("A2"), Map.of("section b s", 2.0),
+                List.of("B1"), Map.of("section b s", 7.0, "stud g1 current", 5.0)));
+  }
+
+  private static CaseSet.Member member(
+      String id, NeedAt need, Region builds, Map<String, Double> uses) {
+    Way way =
+        new Way(
+            id + " way",
+            need,
+            WayKind.OTHER_SLOT,
+            "invented",
+            List.of(),
+            builds,
+            List.of(),
+            uses.entrySet().stream()
+                .map(it -> new Use(it.getKey(), it.getValue(), 100, it.getKey()))
+                .toList(),
+            List.of(),
+            0,
+            Undo.EASILY,
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
+    Case info =
+        new Case(
+            id,
+            id.substring(0, 1),
+            "topic",
+            "words",
+            Condition.always(),
+            builds.count(),
+            builds.share(),
+            Map.of(need.id(), way.id()));
+    return new CaseSet.Member(info, builds, Map.of(need, way));
   }
 
   private void check(String seed, KitOrder order) {

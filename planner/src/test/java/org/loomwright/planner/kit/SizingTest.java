@@ -61,7 +61,7 @@ class SizingTest {
     long seed = new Random().nextLong();
     int kits = 0;
     int together = 0;
-    for (int i = 0; kits < 20 || together < 10; i++) {
+    for (int i = 0; kits < 8 || together < 5; i++) {
       assertThat(i).as("kits drawn from seed %s", seed).isLessThan(1000);
       SolvedKit solved = SolvedKit.of(narrow(EasyCar.of(seed + i)));
       if (solved.chosen().leads().size() < 2) {
