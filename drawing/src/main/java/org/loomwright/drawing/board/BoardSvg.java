@@ -82,6 +82,7 @@ public final class BoardSvg {
     Board board = plan.board();
     ink.raw("<g font-family=\"" + Ink.FONT + "\" fill=\"" + Ink.BLACK + "\">\n");
     ink.box("board", new Box(0, 0, board.widthMm(), board.heightMm()), 0.6, "none", "");
+    keepMarksFree();
     tubes();
     sheet.bands().forEach(this::band);
     sheet.joints().forEach(this::joint);
@@ -101,6 +102,29 @@ public final class BoardSvg {
       ink.text(text.name(), text.at(), text.sizeMm(), text.isUpward(), text.text());
     }
     ink.raw("</g>\n");
+  }
+
+  /** Texts must not lie on what is drawn across or round the bundles. */
+  private void keepMarksFree() {
+    for (Band band : sheet.bands()) {
+      double half = line(band.branch()).diameterMm() / 2 + 1.5;
+      texts.keepFree(Lines.around(band.covered()).grown(half));
+    }
+    for (Spot spot : sheet.splices()) {
+      double half = line(spot.branch()).diameterMm() / 2 + 1.5;
+      texts.keepFree(Texts.square(spot.at(), half));
+    }
+    for (Joint joint : sheet.joints()) {
+      for (Breakout breakout : joint.breakouts()) {
+        texts.keepFree(Lines.around(bar(breakout)));
+      }
+    }
+  }
+
+  private List<Point> bar(Breakout breakout) {
+    double half = line(breakout.branch()).diameterMm() / 2 + 1;
+    Lines.Place place = new Lines.Place(breakout.at(), breakout.headingDegrees());
+    return List.of(place.beside(half), place.beside(-half));
   }
 
   private void tubes() {
@@ -158,6 +182,10 @@ public final class BoardSvg {
     Optional<Inset> inset = Optional.ofNullable(insets.get(end.name()));
     Box body = end.body();
     Optional<String> face = inset.flatMap(Inset::face);
+    if (end.headingDegrees() % 90 != 0) {
+      // A slanted branch meets its end at a corner; show that they belong together.
+      ink.line("lead-in", List.of(end.at(), body.middle()), Ink.BLACK, 1, "");
+    }
     if (face.isPresent()) {
       placed(body, face.get());
     } else if (end.kind() == BoardTree.EndKind.STUD) {
@@ -234,7 +262,6 @@ public final class BoardSvg {
         square.beside(half + 1),
         place.beside(-half),
         square.beside(-half - 1));
-    texts.keepFree(Texts.square(spot.at(), half));
     texts.near("splice-name", spot.name(), spot.at(), half + 2, TEXT_MM);
   }
 

@@ -82,7 +82,8 @@ final class Shapes {
 
   private void turnedBack(double riseMm) {
     for (double rise : new double[] {riseMm - 2 * radiusMm, 0.5 * riseMm - 2 * radiusMm, 0}) {
-      if (rise < 0) {
+      // A straight part shorter than the bend's radius gains nothing.
+      if (rise != 0 && rise < radiusMm) {
         continue;
       }
       for (double beforeMm : leads(Trail.turnMm(180, radiusMm) + rise)) {
