@@ -109,36 +109,55 @@ final class SubjectMaker {
     }
   }
 
-  /** Gives lines more digits until each sum, done with what is printed, comes out as printed. */
+  /**
+   * Gives lines more digits until each sum, done with what is printed, comes out as printed; each
+   * time the line of the sum whose rounding matters most.
+   */
   private void giveDigits() {
     List<TraceLine> lines = List.copyOf(numbers.keySet());
     boolean changed = true;
     while (changed) {
       changed = false;
       for (Map.Entry<TraceLine, Expression> it : sums.entrySet()) {
-        double value = it.getKey().value();
         int own = digits(number(it.getKey()));
-        double again =
-            it.getValue()
-                .value(
-                    name ->
-                        Digits.printed(
-                            lines.get(Integer.parseInt(name) - 1).value(),
-                            digits(Integer.parseInt(name))));
-        double off = Math.abs(again - Digits.printed(value, own));
+        double value = Digits.printed(it.getKey().value(), own);
         // Half of what is promised: the reader rounds too.
-        if (off > Digits.lastButOne(value, own) / 2) {
-          for (String name : it.getValue().names()) {
-            int used = Integer.parseInt(name);
-            int has = digits(used);
-            if (has < Digits.MOST && Digits.isCut(lines.get(used - 1).value(), has)) {
-              digits.put(used, has + 1);
-              changed = true;
-            }
-          }
+        double allowed = Digits.lastButOne(it.getKey().value(), own) / 2;
+        if (off(it.getValue(), value, lines, 0) > allowed) {
+          changed |= moreDigits(it.getValue(), value, lines);
         }
       }
     }
+  }
+
+  private boolean moreDigits(Expression sum, double value, List<TraceLine> lines) {
+    int best = 0;
+    double least = Double.POSITIVE_INFINITY;
+    for (String name : sum.names()) {
+      int used = Integer.parseInt(name);
+      boolean cut = Digits.isCut(lines.get(used - 1).value(), digits(used));
+      double off = off(sum, value, lines, used);
+      if (cut && digits(used) < Digits.MOST && off < least) {
+        best = used;
+        least = off;
+      }
+    }
+    if (best > 0) {
+      digits.put(best, digits(best) + 1);
+    }
+    return best > 0;
+  }
+
+  /** How far a sum of printed values is off, one of them taken unrounded; 0 for none. */
+  private double off(Expression sum, double value, List<TraceLine> lines, int exact) {
+    double again =
+        sum.value(
+            name -> {
+              int used = Integer.parseInt(name);
+              double of = lines.get(used - 1).value();
+              return used == exact ? of : Digits.printed(of, digits(used));
+            });
+    return Math.abs(again - value);
   }
 
   private int digits(int number) {
