@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 /** Random trees on random boards: what is laid is right, on one sheet or on several. */
 class BoardLayoutPropertyTest {
 
-  @Property(tries = 30, edgeCases = EdgeCasesMode.NONE)
+  @Property(tries = 60, edgeCases = EdgeCasesMode.NONE)
   void everyPlanPassesTheChecker(
       @ForAll long seed,
       @ForAll @IntRange(min = 1, max = 60) int branches,
