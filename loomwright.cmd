@@ -38,6 +38,8 @@ copy /y "%LW_STATE%\sources.now" "%LW_STATE%\sources.built" >nul
 :start
 set "LW_SPEED="
 if "%~1"=="" set "LW_SPEED=-XX:TieredStopAtLevel=1"
+if "%~1"=="plan" set "LW_SPEED=-XX:TieredStopAtLevel=1"
+if "%~1"=="demo" set "LW_SPEED=-XX:TieredStopAtLevel=1"
 if "%~1"=="sum" set "LW_SPEED=-XX:TieredStopAtLevel=1"
 if "%~1"=="help" set "LW_SPEED=-XX:TieredStopAtLevel=1"
 if "%~1"=="--help" set "LW_SPEED=-XX:TieredStopAtLevel=1"
