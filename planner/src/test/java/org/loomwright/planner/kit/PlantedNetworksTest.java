@@ -74,7 +74,7 @@ class PlantedNetworksTest {
     assertThat(check.limit()).isCloseTo(1.2, within(1e-9));
     assertThat(check.name()).isEqualTo("voltage drop on the ground");
     assertThat(check.trace().stream().map(it -> it.what()).toList())
-        .contains("resistance of body from stud g1");
+        .contains("G4, body from stud g1");
     assertThat(check(plan.checks(), "drop/e/p/1").verdict()).isEqualTo(Verdict.HOLDS);
     assertThat(plan.releasable()).isFalse();
   }
