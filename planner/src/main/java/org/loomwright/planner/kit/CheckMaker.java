@@ -60,33 +60,11 @@ final class CheckMaker {
       Protection.Result result = sizer.protection(sized.wire(), sized.need());
       List<TraceLine> trace = Checklist.lines(result.trace());
       for (org.loomwright.physics.Check check : result.checks()) {
-        boolean atMost = check.value() <= check.limit() == check.margin() >= 0;
         String id = check.name() + "/" + sized.lead().id();
-        String source = check.rule() + "; " + check.source();
         if (check.name().equals(WireSizer.SECTION)) {
-          list.addRating(
-              id,
-              check.name(),
-              subject,
-              cases,
-              check.value(),
-              check.limit(),
-              atMost,
-              check.unit(),
-              source,
-              trace);
+          list.addRating(id, subject, cases, check, trace);
         } else {
-          list.add(
-              id,
-              check.name(),
-              subject,
-              cases,
-              check.value(),
-              check.limit(),
-              atMost,
-              check.unit(),
-              source,
-              trace);
+          list.add(id, subject, cases, check, trace);
         }
       }
     } catch (SumException outsideTheSums) {

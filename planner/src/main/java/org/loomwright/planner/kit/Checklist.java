@@ -52,6 +52,54 @@ final class Checklist {
     checks.add(Check.of(id, name, subject, cases, figure, limit, atMost, unit, 0, source, whole));
   }
 
+  /** A check of the sums as it stands, near to its limit marginal. */
+  void add(
+      String id,
+      String subject,
+      List<String> cases,
+      org.loomwright.physics.Check check,
+      List<TraceLine> trace) {
+    add(
+        id,
+        check.name(),
+        subject,
+        cases,
+        check.value(),
+        check.limit(),
+        atMost(check),
+        check.unit(),
+        source(check),
+        trace);
+  }
+
+  /** A check of the sums that compares ratings or sizes as they stand. */
+  void addRating(
+      String id,
+      String subject,
+      List<String> cases,
+      org.loomwright.physics.Check check,
+      List<TraceLine> trace) {
+    addRating(
+        id,
+        check.name(),
+        subject,
+        cases,
+        check.value(),
+        check.limit(),
+        atMost(check),
+        check.unit(),
+        source(check),
+        trace);
+  }
+
+  private static boolean atMost(org.loomwright.physics.Check check) {
+    return check.value() <= check.limit() == check.margin() >= 0;
+  }
+
+  private static String source(org.loomwright.physics.Check check) {
+    return check.rule() + "; " + check.source();
+  }
+
   // Nobody can say that it is safe, so it fails by name.
   void addOutside(String id, String subject, List<String> cases, SumException outsideTheSums) {
     String why = outsideTheSums.getMessage();

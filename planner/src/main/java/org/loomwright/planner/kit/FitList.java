@@ -20,33 +20,12 @@ final class FitList {
 
   /** A load against its limit: near to it is marginal. */
   void load(String id, String subject, List<String> cases, Check check, Trace trace) {
-    list.add(
-        id,
-        check.name(),
-        subject,
-        cases,
-        check.value(),
-        check.limit(),
-        true,
-        check.unit(),
-        source(check),
-        Checklist.lines(trace));
+    list.add(id, subject, cases, check, Checklist.lines(trace));
   }
 
   /** A size against a range or number: what is just within fits fully. */
   void size(String id, String subject, List<String> cases, Check check, Trace trace) {
-    boolean atMost = check.value() <= check.limit() == check.margin() >= 0;
-    list.addRating(
-        id,
-        check.name(),
-        subject,
-        cases,
-        check.value(),
-        check.limit(),
-        atMost,
-        check.unit(),
-        source(check),
-        Checklist.lines(trace));
+    list.addRating(id, subject, cases, check, Checklist.lines(trace));
   }
 
   /**
@@ -77,9 +56,5 @@ final class FitList {
   void refused(String id, String name, String subject, List<String> cases, SumException why) {
     String words = why.getMessage() == null ? "outside the data" : why.getMessage();
     list.add(id, name, subject, cases, 0, 1, false, "", words, List.of());
-  }
-
-  private static String source(Check check) {
-    return check.rule() + "; " + check.source();
   }
 }
