@@ -93,6 +93,8 @@ final class SampleParts {
                 Money.of("0.30 EUR"),
                 "invented")),
         List.of(),
+        List.of(),
+        List.of(),
         List.of(
             new Sundry(
                 "CAP-1", "end cap, adhesive", SundryUse.END_CAP, Money.of("0.15 EUR"), "invented"),
@@ -132,6 +134,7 @@ final class SampleParts {
         time("8 min"),
         time("4 min"),
         new Sourced<>(Money.of("1.50 EUR"), "the shop"),
+        Optional.empty(),
         Optional.empty());
   }
 

@@ -18,6 +18,7 @@ import org.loomwright.model.design.Fit;
 import org.loomwright.model.design.FuseFit;
 import org.loomwright.model.design.GapPart;
 import org.loomwright.model.design.GapStatus;
+import org.loomwright.model.design.Harness;
 import org.loomwright.model.design.Joint;
 import org.loomwright.model.design.Landing;
 import org.loomwright.model.design.Lead;
@@ -140,7 +141,9 @@ final class SamplePlan {
         cases(),
         unserved,
         design(),
+        Harness.NONE,
         checks,
+        List.of(),
         List.of(),
         SampleGuide.guide(),
         proof,

@@ -81,6 +81,7 @@ final class SampleVehicle {
                 List.of("T30 driver"),
                 Optional.empty(),
                 false)),
+        Optional.empty(),
         List.of(
             place("step-well", "left step well"),
             place("b-pillar", "left B-pillar foot"),
@@ -216,7 +217,7 @@ final class SampleVehicle {
   }
 
   private static Place place(String id, String name) {
-    return new Place(id, name, Temperature.of("60 °C"), false, false);
+    return new Place(id, name, Temperature.of("60 °C"), false, false, Optional.empty());
   }
 
   private static Run run(String id, String from, String to, String length) {
@@ -227,8 +228,14 @@ final class SampleVehicle {
         Length.of(length),
         Length.of("30 mm"),
         "the factory loom on the left sill",
+        false,
         List.of("the grommet behind the step well"),
+        List.of(),
         Optional.empty(),
+        false,
+        false,
+        List.of(),
+        List.of(),
         false,
         false,
         Optional.empty());

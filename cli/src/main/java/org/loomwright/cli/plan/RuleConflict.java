@@ -67,6 +67,7 @@ final class RuleConflict {
         it.traits(),
         rules,
         it.openings(),
+        it.planView(),
         it.places(),
         it.runs(),
         it.connectors(),

@@ -14,7 +14,9 @@ import org.loomwright.model.kit.Kit;
  * @param cases cases
  * @param unserved builds that can't be served
  * @param design what is made
+ * @param harness how the leads lie together
  * @param checks checks
+ * @param protections fuses against wires
  * @param networks solved networks: each combination of cases with all loads on at lowest supply
  * @param guide instructions
  * @param proof proof
@@ -29,7 +31,9 @@ public record Plan(
     List<Case> cases,
     List<Unserved> unserved,
     Design design,
+    Harness harness,
     List<Check> checks,
+    List<ProtectionCurve> protections,
     List<NetworkState> networks,
     Guide guide,
     Proof proof,
@@ -40,6 +44,7 @@ public record Plan(
     cases = List.copyOf(cases);
     unserved = List.copyOf(unserved);
     checks = List.copyOf(checks);
+    protections = List.copyOf(protections);
     networks = List.copyOf(networks);
     notes = List.copyOf(notes);
   }

@@ -14,6 +14,7 @@ import org.loomwright.model.quantity.Temperature;
  * @param form what sort of covering it is
  * @param wall thickness of its wall, or of its layers together
  * @param inner inner diameter of a conduit
+ * @param tapeWidth width of the tape, for the length of tape a bundle takes
  * @param rating highest temperature it bears without end
  * @param price price of a metre of covered bundle
  * @param source where the values come from
@@ -25,6 +26,7 @@ public record Covering(
     Optional<CoveringForm> form,
     Optional<Length> wall,
     Optional<Length> inner,
+    Optional<Length> tapeWidth,
     Temperature rating,
     Money price,
     String source) {}

@@ -18,6 +18,8 @@ import org.loomwright.model.document.Document;
  * @param splices splices
  * @param fuses fuses
  * @param coverings coverings
+ * @param grommets grommets
+ * @param clips clips
  * @param sundries parts counted by the piece
  */
 public record Parts(
@@ -32,6 +34,8 @@ public record Parts(
     List<Splice> splices,
     List<Fuse> fuses,
     List<Covering> coverings,
+    List<Grommet> grommets,
+    List<Clip> clips,
     List<Sundry> sundries)
     implements Document {
   public Parts {
@@ -43,6 +47,8 @@ public record Parts(
     splices = List.copyOf(splices);
     fuses = List.copyOf(fuses);
     coverings = List.copyOf(coverings);
+    grommets = List.copyOf(grommets);
+    clips = List.copyOf(clips);
     sundries = List.copyOf(sundries);
   }
 

@@ -43,6 +43,7 @@ import org.loomwright.model.quantity.WireSize;
  * @param parkTime time to cap, label and tape back a lead
  * @param numberCarryCost cost per kit sold of carrying one more part number
  * @param electrics electric values to go by where neither the vehicle nor the part says its own
+ * @param runs how bundles are led, covered, held and laid out, where the defaults don't do
  */
 public record Rules(
     String id,
@@ -75,5 +76,6 @@ public record Rules(
     Sourced<TimeSpan> reworkTime,
     Sourced<TimeSpan> parkTime,
     Sourced<Money> numberCarryCost,
-    Optional<Electrics> electrics)
+    Optional<Electrics> electrics,
+    Optional<RunRules> runs)
     implements Document {}

@@ -47,6 +47,7 @@ public final class KnownVehicle {
         traits,
         vehicle.rules(),
         vehicle.openings(),
+        vehicle.planView(),
         vehicle.places(),
         vehicle.runs(),
         connectors,

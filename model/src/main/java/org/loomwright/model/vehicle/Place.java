@@ -1,5 +1,6 @@
 package org.loomwright.model.vehicle;
 
+import java.util.Optional;
 import org.loomwright.model.quantity.Temperature;
 
 /**
@@ -10,5 +11,12 @@ import org.loomwright.model.quantity.Temperature;
  * @param ambient highest temperature of the air around a bundle there
  * @param wet whether water reaches it
  * @param engineBay whether the stricter loading limits of an engine bay apply
+ * @param at where it is in the vehicle's plan view; absent when nobody has marked it
  */
-public record Place(String id, String name, Temperature ambient, boolean wet, boolean engineBay) {}
+public record Place(
+    String id,
+    String name,
+    Temperature ambient,
+    boolean wet,
+    boolean engineBay,
+    Optional<PlanSpot> at) {}

@@ -22,6 +22,7 @@ import org.loomwright.model.quantity.Voltage;
  * @param traits ways in which builds differ
  * @param rules builds that do not exist
  * @param openings panels and covers
+ * @param planView the vehicle from above; absent when there is none
  * @param places spots
  * @param runs paths
  * @param connectors connectors
@@ -43,6 +44,7 @@ public record Vehicle(
     List<Trait> traits,
     List<Exclusion> rules,
     List<Opening> openings,
+    Optional<PlanView> planView,
     List<Place> places,
     List<Run> runs,
     List<Connector> connectors,

@@ -111,6 +111,8 @@ public final class KitOrders {
         first(lists, Parts::splices, it -> it.id()),
         first(lists, Parts::fuses, it -> it.id()),
         first(lists, Parts::coverings, it -> it.id()),
+        first(lists, Parts::grommets, it -> it.id()),
+        first(lists, Parts::clips, it -> it.id()),
         first(lists, Parts::sundries, it -> it.id()));
   }
 

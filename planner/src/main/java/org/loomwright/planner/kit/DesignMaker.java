@@ -10,6 +10,7 @@ import org.loomwright.model.design.Check;
 import org.loomwright.model.design.Design;
 import org.loomwright.model.design.EndUse;
 import org.loomwright.model.design.FuseFit;
+import org.loomwright.model.design.Harness;
 import org.loomwright.model.design.Joint;
 import org.loomwright.model.design.Landing;
 import org.loomwright.model.design.Lead;
@@ -88,7 +89,9 @@ public final class DesignMaker {
             housings,
             fuses,
             numbers),
+        Harness.NONE,
         checks,
+        List.of(),
         networks.states(),
         notes);
   }

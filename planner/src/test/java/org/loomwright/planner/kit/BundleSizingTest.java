@@ -249,6 +249,7 @@ class BundleSizingTest {
         Optional.of(form),
         Optional.empty(),
         Optional.of(Length.of("60 mm")),
+        Optional.empty(),
         Temperature.of("150 °C"),
         Money.of("1.00 EUR"),
         "invented");

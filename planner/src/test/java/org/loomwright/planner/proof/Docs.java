@@ -216,6 +216,8 @@ final class Docs {
         List.of(splice("S-crimp", SpliceMethod.CRIMP), splice("S-solder", SpliceMethod.SOLDER)),
         fuses,
         List.of(),
+        List.of(),
+        List.of(),
         List.of());
   }
 
@@ -309,6 +311,7 @@ final class Docs {
         time,
         time,
         money,
+        Optional.empty(),
         Optional.empty());
   }
 

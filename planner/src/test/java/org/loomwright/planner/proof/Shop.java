@@ -153,9 +153,11 @@ final class Shop {
                 List.of(),
                 Optional.of("Mind the clips."),
                 true)),
+        Optional.empty(),
         List.of(
-            new Place("floor", "the floor", Temperature.of("40 °C"), false, false),
-            new Place("roof", "the roof", Temperature.of("85 °C"), false, false)),
+            new Place(
+                "floor", "the floor", Temperature.of("40 °C"), false, false, Optional.empty()),
+            new Place("roof", "the roof", Temperature.of("85 °C"), false, false, Optional.empty())),
         List.of(
             new Run(
                 "r1",
@@ -164,8 +166,14 @@ final class Shop {
                 Length.of("2000 mm"),
                 Length.of("50 mm"),
                 "the loom",
+                false,
+                List.of(),
                 List.of(),
                 Optional.empty(),
+                false,
+                false,
+                List.of(),
+                List.of(),
                 false,
                 false,
                 Optional.empty())),

@@ -102,7 +102,7 @@ class RoutesOracleTest {
     List<Place> places = new ArrayList<>();
     for (int i = draw.number(2, 6); i > 0; i--) {
       Temperature ambient = Temperature.of(draw.number(30, 60) + " °C");
-      places.add(new Place("p" + i, "place " + i, ambient, false, false));
+      places.add(new Place("p" + i, "place " + i, ambient, false, false, Optional.empty()));
     }
     List<Run> runs = new ArrayList<>();
     List<String> ids = places.stream().map(Place::id).toList();
@@ -115,10 +115,16 @@ class RoutesOracleTest {
               Length.of(draw.number(1, 20) + "00 mm"),
               Length.of(draw.number(0, 9) + "0 mm"),
               "the sill",
+              false,
+              List.of(),
               List.of(),
               draw.chance(20)
                   ? Optional.of(Temperature.of(draw.number(50, 90) + " °C"))
                   : Optional.empty(),
+              false,
+              false,
+              List.of(),
+              List.of(),
               draw.chance(15),
               draw.chance(10),
               Optional.empty()));

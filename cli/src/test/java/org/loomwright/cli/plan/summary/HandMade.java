@@ -18,6 +18,7 @@ import org.loomwright.model.design.Fit;
 import org.loomwright.model.design.GapPart;
 import org.loomwright.model.design.GapStatus;
 import org.loomwright.model.design.Guide;
+import org.loomwright.model.design.Harness;
 import org.loomwright.model.design.Landing;
 import org.loomwright.model.design.Lead;
 import org.loomwright.model.design.LeadEnd;
@@ -66,7 +67,9 @@ final class HandMade {
                     List.of("heater/main/1"),
                     "slot F7 is taken")),
         new Design(allLeads(), List.of(), List.of(), List.of(), List.of(number())),
+        Harness.NONE,
         checks(),
+        List.of(),
         List.of(),
         new Guide("s1", List.of(), List.of(), List.of(), List.of(), 90),
         proof(),
