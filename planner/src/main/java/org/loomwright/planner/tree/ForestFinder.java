@@ -13,12 +13,13 @@ import java.util.Set;
 /**
  * A cheap forest that joins given pairs of nodes, each by exactly one path.
  *
- * <p>Pairs that share nodes form a group, and one tree joins all nodes of a group; groups may share a
- * tree. What is proven: every tree is within the bound of {@link TreeFinder} for the nodes it joins.
- * With up to {@value Groups#EVERY} groups every way to share trees is weighed, so the forest costs
- * least of all when all the trees are exact. With more groups those whose trees touch are joined
- * anew by one tree, until no two touch; then the forest as a whole is not proven to cost least, but
- * {@link Forest#leastCost} is a proven lower bound all the same. Links on no pair's path are dropped.
+ * <p>Pairs that share nodes form a group, and one tree joins all nodes of a group; groups may share
+ * a tree. What is proven: every tree is within the bound of {@link TreeFinder} for the nodes it
+ * joins. With up to {@value Groups#EVERY} groups every way to share trees is weighed, so the forest
+ * costs least of all when all the trees are exact. With more groups those whose trees touch are
+ * joined anew by one tree, until no two touch; then the forest as a whole is not proven to cost
+ * least, but {@link Forest#leastCost} is a proven lower bound all the same. Links on no pair's path
+ * are dropped.
  *
  * <p>Short paths may cost more than the cheapest forest: see {@link #joining}. The same links and
  * pairs always give the same forest. Safe to use from several threads.

@@ -6,10 +6,10 @@ import java.util.List;
 /**
  * A lower bound on the cost of every forest that joins pairs of nodes (M. X. Goemans and D. P.
  * Williamson, "A general approximation technique for constrained forest problems", SIAM J. on
- * Computing 24, 1995). A moat grows round every set of nodes that parts a pair, all at the same pace,
- * until two meet in a link and become one. Every forest crosses each such moat, and the moats a link
- * crosses are never wider than its cost, so their total width is the bound; it is at least half the
- * least cost.
+ * Computing 24, 1995). A moat grows round every set of nodes that parts a pair, all at the same
+ * pace, until two meet in a link and become one. Every forest crosses each such moat, and the moats
+ * a link crosses are never wider than its cost, so their total width is the bound; it is at least
+ * half the least cost.
  */
 final class MoatBound {
   private final LinkGraph graph;
