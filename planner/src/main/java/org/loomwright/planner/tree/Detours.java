@@ -6,10 +6,10 @@ import java.util.List;
 
 /**
  * Shortens paths that are long beside the shortest there is. For such a pair the links of its own
- * shortest path are put in one by one, and of every cycle that arises another link goes out: the one
- * that leaves the fewest over-long paths and then the least cost. Of the changes for all such pairs
- * the best is made by the same measure; then again, until none helps. Changes are judged pair by
- * pair: two that help only together are not found.
+ * shortest path are put in one by one, and of every cycle that arises another link goes out: the
+ * one that leaves the fewest over-long paths and then the least cost. Of the changes for all such
+ * pairs the best is made by the same measure; then again, until none helps. Changes are judged pair
+ * by pair: two that help only together are not found.
  */
 final class Detours {
   private final LinkGraph graph;

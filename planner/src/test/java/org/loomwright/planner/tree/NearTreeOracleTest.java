@@ -40,16 +40,29 @@ class NearTreeOracleTest {
         peerSum / count);
   }
 
-  @Property(tries = 2000, shrinking = ShrinkingMode.OFF, edgeCases = EdgeCasesMode.NONE)
-  void staysWithinItsBounds(@ForAll long seed) {
+  @Property(tries = 1000, shrinking = ShrinkingMode.OFF, edgeCases = EdgeCasesMode.NONE)
+  void staysWithinItsBoundsOnSmallGraphs(@ForAll long seed) {
     Draw draw = new Draw(seed);
     int nodes = draw.number(3, 14);
-    List<Link> links =
-        RandomLinks.connected(draw, nodes, draw.number(nodes, 3 * nodes), draw.number(1, 40));
-    Set<String> ends = RandomLinks.nodes(draw, nodes, draw.number(3, 8));
+    check(
+        RandomLinks.connected(draw, nodes, draw.number(nodes, 3 * nodes), draw.number(1, 40)),
+        RandomLinks.nodes(draw, nodes, draw.number(3, 8)));
+  }
+
+  @Property(tries = 100, shrinking = ShrinkingMode.OFF, edgeCases = EdgeCasesMode.NONE)
+  void staysWithinItsBoundsOnLargerGraphs(@ForAll long seed) {
+    Draw draw = new Draw(seed);
+    int nodes = draw.number(30, 60);
+    check(
+        RandomLinks.connected(draw, nodes, 2 * nodes, draw.chance(30) ? 2 : 100),
+        RandomLinks.nodes(draw, nodes, 10));
+  }
+
+  private static void check(List<Link> links, Set<String> ends) {
     FoundTree exact = TreeFinder.of(links).joining(ends).orElseThrow();
     FoundTree near = TreeFinder.of(links, NEVER).joining(ends).orElseThrow();
     assertThat(exact.exact()).isTrue();
+    assertThat(TreeCheck.faults(links, ends, exact)).isEmpty();
     assertThat(TreeCheck.faults(links, ends, near)).isEmpty();
     assertThat(near.cost()).isBetween(exact.cost() - 1e-9, factor(ends) * exact.cost() + 1e-9);
     assertThat(near.leastCost()).isLessThanOrEqualTo(exact.cost() + 1e-9);
@@ -60,20 +73,6 @@ class NearTreeOracleTest {
         new KouMarkowskyBermanAlgorithm<>(Peer.simple(links)).getSteinerTree(ends).getWeight();
     assertThat(near.cost()).isLessThanOrEqualTo(peer + 1e-9);
     note(exact.cost(), near, peer);
-  }
-
-  @Property(tries = 40, shrinking = ShrinkingMode.OFF, edgeCases = EdgeCasesMode.NONE)
-  void largerGraphsToo(@ForAll long seed) {
-    Draw draw = new Draw(seed);
-    int nodes = draw.number(30, 60);
-    List<Link> links = RandomLinks.connected(draw, nodes, nodes, 100);
-    Set<String> ends = RandomLinks.nodes(draw, nodes, 9);
-    FoundTree exact = TreeFinder.of(links).joining(ends).orElseThrow();
-    FoundTree near = TreeFinder.of(links, NEVER).joining(ends).orElseThrow();
-    assertThat(TreeCheck.faults(links, ends, exact)).isEmpty();
-    assertThat(TreeCheck.faults(links, ends, near)).isEmpty();
-    assertThat(near.cost()).isBetween(exact.cost() - 1e-9, factor(ends) * exact.cost() + 1e-9);
-    assertThat(near.leastCost()).isLessThanOrEqualTo(exact.cost() + 1e-9);
   }
 
   private static double factor(Set<String> ends) {
