@@ -20,7 +20,7 @@ import org.openjdk.jmh.annotations.Warmup;
 
 /**
  * A tree over places of a run graph, beside the plain metric closure method of JGraphT. Twelve
- * places are joined by the exact sum, twenty with a bound.
+ * places are few enough for the exact sum; twenty are only where the graph falls into parts.
  */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
