@@ -19,6 +19,7 @@ import org.loomwright.model.vehicle.Place;
 import org.loomwright.model.vehicle.Run;
 import org.loomwright.model.vehicle.Vehicle;
 import org.loomwright.planner.fixture.Draw;
+import org.loomwright.planner.fixture.Shop;
 import org.loomwright.planner.fixture.VehicleBuilder;
 import org.loomwright.planner.plan.With;
 
@@ -27,7 +28,7 @@ class RoutesOracleTest {
   @Property(tries = 300, shrinking = ShrinkingMode.OFF, edgeCases = EdgeCasesMode.NONE)
   void noAllowedPathIsShorter(@ForAll long seed) {
     Vehicle vehicle = draw(new Draw(seed));
-    Routes routes = new Routes(vehicle);
+    Routes routes = new Routes(vehicle, Shop.rules());
     boolean choices = false;
     boolean cutOff = false;
     for (Place from : vehicle.places()) {
