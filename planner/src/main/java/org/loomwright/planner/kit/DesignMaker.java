@@ -91,7 +91,7 @@ public final class DesignMaker {
             numbers),
         harness,
         checks,
-        List.of(),
+        new ProtectionCurves(order, feeds).of(sized),
         networks.states(),
         notes);
   }
