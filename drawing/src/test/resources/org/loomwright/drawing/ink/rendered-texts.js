@@ -55,18 +55,23 @@
     }).filter(line => line.words.trim() !== '' && line.box.width > 0);
   }
 
-  // Drawings within a drawing cut off what is beyond their edge.
-  function isCutAway(text, limits) {
+  // Drawings within a drawing cut off what is beyond their edge; null where nothing is left.
+  function cut(text, figure) {
+    let left = figure;
     for (let it = text.parentNode.closest('svg'); it && it.ownerSVGElement;
         it = it.parentNode.closest('svg')) {
-      const r = it.viewBox.baseVal;
-      const view = around(corners(r, it.getScreenCTM()));
-      if (limits.right <= view.left || limits.left >= view.right
-          || limits.bottom <= view.top || limits.top >= view.bottom) {
-        return true;
+      const view = around(corners(it.viewBox.baseVal, it.getScreenCTM()));
+      const own = around(left);
+      const x1 = Math.max(own.left, view.left), x2 = Math.min(own.right, view.right);
+      const y1 = Math.max(own.top, view.top), y2 = Math.min(own.bottom, view.bottom);
+      if (x1 >= x2 || y1 >= y2) {
+        return null;
+      }
+      if (x1 > own.left || x2 < own.right || y1 > own.top || y2 < own.bottom) {
+        left = [{ x: x1, y: y1 }, { x: x2, y: y1 }, { x: x2, y: y2 }, { x: x1, y: y2 }];
       }
     }
-    return false;
+    return left;
   }
 
   // Two convex figures share an area when no side of either keeps them apart.
@@ -102,11 +107,11 @@
         return;
       }
       lines(text).forEach(function (line) {
-        const figure = corners(line.box, text.getScreenCTM());
-        const limits = around(figure);
-        if (isCutAway(text, limits)) {
+        const figure = cut(text, corners(line.box, text.getScreenCTM()));
+        if (!figure) {
           return;
         }
+        const limits = around(figure);
         const size = Math.min(limits.right - limits.left, limits.bottom - limits.top);
         texts.push({ words: line.words, figure: figure, limits: limits, size: size });
         count++;
