@@ -73,7 +73,7 @@ record CavityPen(Lettering lettering) {
 
   /** Room the number takes. */
   static Room number(Drawn cavity, String number, @Nullable CavityMark mark) {
-    double size = numberSize(cavity.shape(), number, mark);
+    double size = number.isEmpty() ? 0 : numberSize(cavity.shape(), number, mark);
     double half = size * LetterWidths.ems(number) / 2;
     return new Room(
         cavity.x() - half, cavity.y() - ABOVE * size, cavity.x() + half, cavity.y() + BELOW * size);

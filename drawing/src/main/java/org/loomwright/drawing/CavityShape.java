@@ -18,7 +18,7 @@ record CavityShape(double width, double height, boolean round) {
   private static final int ROUND_CORNERS = 32;
 
   /** Room a frame within the frame leaves, as share of the smaller side. */
-  private static final double INNER = 0.13;
+  private static final double INNER = 0.1;
 
   /**
    * Lines and areas, to be drawn in this order.

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.loomwright.drawing.CavityPen.Drawn;
 import org.loomwright.drawing.CavityPen.Room;
 import org.loomwright.drawing.Seen.Spot;
@@ -34,10 +35,19 @@ public final class Face {
   /** Smallest side of a drawn cavity at which its number reads well, mm on paper. */
   private static final double GOOD_CAVITY = 5.6;
 
-  /** Ways to make the one meant larger, best first: how much, and how far out its ring is, mm. */
-  private static final double[][] LARGER = {
-    {1.3, 0.85}, {1.2, 0.8}, {1.1, 0.7}, {1, 0.6}, {1, 0.45}, {1, 0.3}
-  };
+  /** Numbers smaller than this are left out, mm: nobody could read them. */
+  private static final double LEAST_NUMBER = 1;
+
+  /** The one meant is made larger until its number has this size, mm, where there is room. */
+  private static final double GOOD_NUMBER = 2.2;
+
+  /** Of a cavity this share of width and height is to stay in sight about its middle. */
+  private static final double STILL_SEEN = 0.4;
+
+  private static final double[] LARGER = {3, 2.5, 2, 1.6, 1.3, 1.2, 1.1, 1};
+
+  /** How far out the ring round the one meant is, best first, mm. */
+  private static final double[] RINGS = {0.85, 0.6, 0.45, 0.3};
 
   private Face() {}
 
@@ -75,12 +85,12 @@ public final class Face {
     StringBuilder svg = new StringBuilder(4096);
     svg.append(Markup.open(width, height, housing.name() + ", " + caption + marked(all)));
     seen.lock().ifPresent(it -> svg.append(pen.lock(seen, it)));
-    seen.latch().ifPresent(it -> svg.append(pen.latch(it, view.latch(), LATCH_DEPTH)));
+    seen.latch().ifPresent(it -> svg.append(pen.latch(seen, it, view.latch(), LATCH_DEPTH)));
     svg.append(pen.wall(seen, view.side() == Side.MATING_SIDE));
     if (housing.sealed()) {
       svg.append(pen.seal(seen));
     }
-    seen.keys().forEach(it -> svg.append(pen.key(it)));
+    seen.keys().forEach(it -> svg.append(pen.key(seen, it)));
     if (!housing.latch() && seen.keys().isEmpty()) {
       svg.append(pen.bar(seen, view.latch()));
     }
@@ -146,40 +156,70 @@ public final class Face {
     for (Spot spot : seen.cavities()) {
       CavityMark mark = marks.get(spot.number());
       if (mark != CavityMark.SOUGHT) {
-        svg.append(cavityPen.cavity(drawn(spot, pen, 1), spot.number(), mark, 0));
+        svg.append(cavityPen.cavity(drawn(spot, pen, 1), written(spot, pen, mark), mark, 0));
       }
     }
     // Drawn last, because they are larger than their places.
     for (Spot spot : seen.cavities()) {
       if (marks.get(spot.number()) == CavityMark.SOUGHT) {
-        double[] larger = larger(spot, seen, pen, marks);
+        Larger larger = larger(spot, seen, pen, marks);
         svg.append(
             cavityPen.cavity(
-                drawn(spot, pen, larger[0]), spot.number(), CavityMark.SOUGHT, larger[1]));
+                drawn(spot, pen, larger.factor()),
+                spot.number(),
+                CavityMark.SOUGHT,
+                larger.ring()));
       }
     }
   }
 
+  /** The number as far as it can be read. */
+  private static String written(Spot spot, FacePen pen, @Nullable CavityMark mark) {
+    return CavityPen.numberSize(drawn(spot, pen, 1).shape(), spot.number(), mark) < LEAST_NUMBER
+        ? ""
+        : spot.number();
+  }
+
+  /** How the one meant is drawn: how much larger, and how far out its ring is, mm. */
+  private record Larger(double factor, double ring) {}
+
   /** As large as it can be without hiding another number. */
-  private static double[] larger(Spot spot, Seen seen, FacePen pen, Map<String, CavityMark> marks) {
-    for (double[] way : LARGER) {
-      Room taken = CavityPen.room(drawn(spot, pen, way[0]), 1.5 * way[1]);
-      boolean free = true;
-      for (Spot other : seen.cavities()) {
-        if (!other.number().equals(spot.number())) {
-          CavityMark mark = marks.get(other.number());
-          Room room =
-              mark == CavityMark.SOUGHT
-                  ? CavityPen.room(drawn(other, pen, way[0]), 1.5 * way[1])
-                  : CavityPen.number(drawn(other, pen, 1), other.number(), mark);
-          free &= !taken.meets(room);
+  private static Larger larger(Spot spot, Seen seen, FacePen pen, Map<String, CavityMark> marks) {
+    for (double factor : LARGER) {
+      double size =
+          CavityPen.numberSize(drawn(spot, pen, factor).shape(), spot.number(), CavityMark.SOUGHT);
+      for (double ring : RINGS) {
+        Larger way = new Larger(factor, ring);
+        if ((factor <= 1.3 || size <= GOOD_NUMBER) && isFree(way, spot, seen, pen, marks)) {
+          return way;
         }
       }
-      if (free) {
-        return way;
+    }
+    return new Larger(1, 0.15);
+  }
+
+  private static boolean isFree(
+      Larger way, Spot spot, Seen seen, FacePen pen, Map<String, CavityMark> marks) {
+    Room taken = room(spot, pen, way);
+    for (Spot other : seen.cavities()) {
+      CavityMark mark = marks.get(other.number());
+      if (other.number().equals(spot.number())) {
+        continue;
+      }
+      Room room =
+          mark == CavityMark.SOUGHT
+              ? room(other, pen, way)
+              : CavityPen.number(drawn(other, pen, 1), written(other, pen, mark), mark);
+      // Nor may it hide a cavity, or nobody could tell which of them is meant.
+      if (taken.meets(room) || taken.meets(CavityPen.room(drawn(other, pen, STILL_SEEN), 0))) {
+        return false;
       }
     }
-    return new double[] {1, 0.15};
+    return true;
+  }
+
+  private static Room room(Spot spot, FacePen pen, Larger way) {
+    return CavityPen.room(drawn(spot, pen, way.factor()), 1.5 * way.ring());
   }
 
   private static Drawn drawn(Spot spot, FacePen pen, double larger) {

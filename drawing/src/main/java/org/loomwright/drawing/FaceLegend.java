@@ -17,10 +17,10 @@ import org.loomwright.model.vehicle.View;
 /** The signs of a face with their words. */
 public final class FaceLegend {
   private static final double WIDTH = 7.4;
-  private static final double HEIGHT = 5;
+  private static final double HEIGHT = 5.6;
   private static final double CAVITY_WIDTH = 4.2;
-  private static final double CAVITY_HEIGHT = 3.2;
-  private static final double RING = 0.7;
+  private static final double CAVITY_HEIGHT = 3;
+  private static final double RING = 0.55;
 
   private FaceLegend() {}
 
@@ -106,11 +106,11 @@ public final class FaceLegend {
         words);
   }
 
-  /** A piece of wall with something on it. */
+  /** A small face with something on its wall. */
   private static final Seen PIECE =
       new Seen(
           WIDTH - 3.2,
-          HEIGHT,
+          2.5,
           false,
           List.of(),
           List.of(),
@@ -122,7 +122,8 @@ public final class FaceLegend {
   }
 
   private static Sign latch(String words) {
-    return sign(pen().latch(PIECE.latch().orElseThrow(), LatchDirection.UP, 2) + wall(), words);
+    return sign(
+        pen().latch(PIECE, PIECE.latch().orElseThrow(), LatchDirection.UP, 2) + wall(), words);
   }
 
   private static Sign bar(String words) {
@@ -131,7 +132,8 @@ public final class FaceLegend {
 
   private static Sign key(KeyForm form, String words) {
     return sign(
-        wall() + pen().key(new Seen.Ridge(form, new Box((WIDTH - 3.2) / 2, 0, 1.2, 2))), words);
+        wall() + pen().key(PIECE, new Seen.Ridge(form, new Box((WIDTH - 3.2) / 2, 0, 1.2, 2))),
+        words);
   }
 
   private static Sign seal(String words) {

@@ -22,34 +22,65 @@ record FacePen(double left, double top, double scale) {
   private static final double LOCK_SHARE = 0.8;
   private static final double STRIPE = 1.4;
 
+  /** Farthest a key is drawn beyond the wall, mm. */
+  private static final double MOST_OUT = 2.2;
+
   /** Smallest side of a drawn key, so that it is seen, mm. */
   private static final double LEAST_KEY = 0.9;
 
   /** A tab outside the wall. */
-  String latch(Box latch, LatchDirection direction, double depth) {
-    double half = (isUpright(direction) ? latch.widthMm() : latch.heightMm()) * scale / 2;
+  String latch(Seen seen, Box latch, LatchDirection direction, double depth) {
+    double edge = (isUpright(direction) ? seen.widthMm() : seen.heightMm()) * scale;
+    double at = (isUpright(direction) ? latch.x() : latch.y()) * scale;
+    double wanted = (isUpright(direction) ? latch.widthMm() : latch.heightMm()) * scale / 2;
+    // Beyond the corners there is nothing to hold it.
+    double half = Math.min(wanted, Math.min(at, edge - at) + MOST_OUT);
     double far = half - Math.min(1.2, half / 3);
+    // On a round face the edge falls back beside the middle; the wall, drawn later, hides the rest.
+    double off = 2 * at / edge - 1;
+    double across = (isUpright(direction) ? seen.heightMm() : seen.widthMm()) * scale;
+    double back = seen.round() ? across / 2 * (1 - Math.sqrt(Math.max(0, 1 - off * off))) : 0;
+    double root = seen.round() ? across / 4 : 0;
     double x = left + latch.x() * scale;
     double y = top + latch.y() * scale;
     List<At> tab =
         switch (direction) {
-          case UP -> tab(x, y, half, far, 0, -depth);
-          case DOWN -> tab(x, y, half, far, 0, depth);
-          case RIGHT -> tab(x, y, half, far, depth, 0);
-          case LEFT -> tab(x, y, half, far, -depth, 0);
+          case UP -> tab(new At(x, y + back), new At(1, 0), new At(0, -1), half, far, depth, root);
+          case DOWN -> tab(new At(x, y - back), new At(1, 0), new At(0, 1), half, far, depth, root);
+          case RIGHT ->
+              tab(new At(x - back, y), new At(0, 1), new At(1, 0), half, far, depth, root);
+          case LEFT ->
+              tab(new At(x + back, y), new At(0, 1), new At(-1, 0), half, far, depth, root);
         };
     return new Stroke("latch", tab, true, INK, "none", 0, "").svg();
   }
 
+  /**
+   * Corners of a tab.
+   *
+   * @param foot middle of its foot
+   * @param along along the edge
+   * @param out away from the face
+   * @param near half its width at the foot
+   * @param far half its width at the end
+   * @param depth how far out it reaches
+   * @param root how far it goes on inwards
+   */
   private static List<At> tab(
-      double x, double y, double near, double far, double outX, double outY) {
-    double alongX = outY == 0 ? 0 : 1;
-    double alongY = outY == 0 ? 1 : 0;
+      At foot, At along, At out, double near, double far, double depth, double root) {
     return List.of(
-        new At(x - near * alongX, y - near * alongY),
-        new At(x + near * alongX, y + near * alongY),
-        new At(x + far * alongX + outX, y + far * alongY + outY),
-        new At(x - far * alongX + outX, y - far * alongY + outY));
+        corner(foot, along, -near, out, -root),
+        corner(foot, along, -near, out, 0),
+        corner(foot, along, -far, out, depth),
+        corner(foot, along, far, out, depth),
+        corner(foot, along, near, out, 0),
+        corner(foot, along, near, out, -root));
+  }
+
+  private static At corner(At foot, At along, double aside, At out, double away) {
+    return new At(
+        foot.x() + aside * along.x() + away * out.x(),
+        foot.y() + aside * along.y() + away * out.y());
   }
 
   /** A bar across the wall, for a housing with neither a latch nor keys on file. */
@@ -74,14 +105,18 @@ record FacePen(double left, double top, double scale) {
   }
 
   /** A rib as a dark bar, a groove as a light one with a frame. */
-  String key(Seen.Ridge key) {
+  String key(Seen seen, Seen.Ridge key) {
     double width = Math.max(LEAST_KEY, key.box().widthMm() * scale);
     double height = Math.max(LEAST_KEY, key.box().heightMm() * scale);
-    double x = left + key.box().x() * scale - width / 2;
-    double y = top + key.box().y() * scale - height / 2;
+    double x = left + key.box().x() * scale;
+    double y = top + key.box().y() * scale;
+    double startX = Math.max(x - width / 2, left - MOST_OUT);
+    double startY = Math.max(y - height / 2, top - MOST_OUT);
+    double endX = Math.min(x + width / 2, left + seen.widthMm() * scale + MOST_OUT);
+    double endY = Math.min(y + height / 2, top + seen.heightMm() * scale + MOST_OUT);
     return key.form() == KeyForm.RIB
-        ? Markup.rect("rib", x, y, width, height, 0, INK)
-        : Markup.rect("groove", x, y, width, height, 0, "#fff", INK, 0.3, "");
+        ? Markup.rect("rib", startX, startY, endX - startX, endY - startY, 0, INK)
+        : bar("groove", startX, startY, endX - startX, endY - startY);
   }
 
   /** A striped bar along an edge, outside the wall. */

@@ -16,6 +16,9 @@ final class HousingChecks {
   /** Lengths are read to this, mm: what is nearer touches and does not overlap. */
   private static final double TOUCH_MM = 0.01;
 
+  /** Share of the radius up to which a key is at the edge of a round face. */
+  private static final double KEY_ON_EDGE = 1.05;
+
   private final Scope scope;
   private final Housing housing;
   private final PartNames parts;
@@ -169,6 +172,18 @@ final class HousingChecks {
     }
     if (key.y().mm() < 0 || key.y().mm() > housing.height().mm()) {
       scope.problem(key, "y", key.y().text(), off("a key", housing.height(), "high"));
+    }
+    if (housing.round()) {
+      double x = 2 * key.x().mm() / housing.width().mm() - 1;
+      double y = 2 * key.y().mm() / housing.height().mm() - 1;
+      if (Math.hypot(x, y) > KEY_ON_EDGE) {
+        scope.problem(
+            key,
+            "x",
+            key.x().text(),
+            "the middle of a key must be on the face or its edge, which is round; correct 'x' or"
+                + " 'y'");
+      }
     }
   }
 
