@@ -13,8 +13,8 @@ import java.util.SplittableRandom;
  * lengths are in units of the square root of the sum of squared radii.
  */
 final class Annealing {
-  /** Soft, so that circles slip past each other. */
-  private static final double STIFFNESS = 6;
+  /** So soft that circles slip past each other and the right neighbours find together. */
+  private static final double STIFFNESS = 2;
 
   /** Temperature at the end, times the number of circles: the heap has long set. */
   private static final double COLD = 0.003;
@@ -157,8 +157,7 @@ final class Annealing {
     }
     int to = smaller[from] == n ? n : smaller[smaller[from]];
     int b = from + random.nextInt(to - from);
-    double limit =
-        squares(a, x[a], y[a], b, ALL) + squares(b, x[b], y[b], a, ALL) + allowance();
+    double limit = squares(a, x[a], y[a], b, ALL) + squares(b, x[b], y[b], a, ALL) + allowance();
     double swapped = squares(a, x[b], y[b], b, limit);
     if (swapped <= limit && swapped + squares(b, x[a], y[a], a, limit) <= limit) {
       double keptX = x[a];
