@@ -196,13 +196,13 @@ final class MapKey {
 
   private Entry sign(Drawer symbol, String words) {
     List<String> lines = Words.wrap(words, size, columnMm - SAMPLE_MM - 1.5);
-    double height = Math.max(EndPen.SIDE_MM + 0.4, Words.height(lines, size));
+    double down = Math.max(0, 2.2 - Words.PITCH * size / 2);
+    double height = Math.max(EndPen.SIDE_MM + 0.4, down + Words.height(lines, size));
     return new Entry(
         height + 0.5,
         (sheet, left, top) -> {
           symbol.draw(sheet, left, top);
-          double middle = top + 2.2 - Words.PITCH * size / 2;
-          sheet.lines(Hold.LEFT, left + SAMPLE_MM + 1.5, Math.max(top, middle), size, lines);
+          sheet.lines(Hold.LEFT, left + SAMPLE_MM + 1.5, top + down, size, lines);
         });
   }
 

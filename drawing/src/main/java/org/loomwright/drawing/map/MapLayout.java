@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.loomwright.drawing.ink.Box;
 import org.loomwright.drawing.ink.Segment;
 import org.loomwright.drawing.ink.Spot;
@@ -101,7 +102,11 @@ record MapLayout(List<Spot> at, Optional<Box> ground, double scale) {
     if (view.isPresent()) {
       return new Box(0, 0, view.get().along().mm(), view.get().down().mm());
     }
-    List<Spot> spots = graph.stops().stream().flatMap(it -> it.at().stream()).toList();
+    List<Spot> spots =
+        Stream.concat(
+                graph.stops().stream().flatMap(it -> it.at().stream()),
+                graph.runs().stream().flatMap(it -> it.bends().stream()))
+            .toList();
     double left = spots.stream().mapToDouble(Spot::x).min().orElse(0);
     double top = spots.stream().mapToDouble(Spot::y).min().orElse(0);
     double right = spots.stream().mapToDouble(Spot::x).max().orElse(0);

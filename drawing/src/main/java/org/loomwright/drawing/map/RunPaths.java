@@ -19,18 +19,17 @@ final class RunPaths {
    * bent once where a straight line would run into stops or along other runs.
    *
    * @param radiusMm radius of the stops
+   * @param widthMm width of the map; no line leaves it
    */
   static List<List<Spot>> of(
-      RunGraph graph, MapLayout layout, Optional<PlanView> view, double radiusMm) {
+      RunGraph graph, MapLayout layout, Optional<PlanView> view, double radiusMm, double widthMm) {
     List<List<Spot>> paths = new ArrayList<>();
     List<Segment> lines = new ArrayList<>();
     for (MapRun run : graph.runs()) {
-      Spot from = layout.at().get(run.from());
-      Spot to = layout.at().get(run.to());
       List<Spot> path =
           marked(graph, run)
               ? marked(graph, layout, view, run, radiusMm)
-              : clear(graph, layout, run, radiusMm, lines, from, to);
+              : clear(graph, layout, run, radiusMm, widthMm, lines);
       paths.add(path);
       lines.addAll(Segment.through(path));
     }
@@ -67,14 +66,18 @@ final class RunPaths {
       MapLayout layout,
       MapRun run,
       double radiusMm,
-      List<Segment> lines,
-      Spot from,
-      Spot to) {
+      double widthMm,
+      List<Segment> lines) {
+    Spot from = layout.at().get(run.from());
+    Spot to = layout.at().get(run.to());
     List<Spot> best = List.of(from, to);
     double least = Double.POSITIVE_INFINITY;
     for (double bend : BENDS) {
       List<Spot> trial = bent(from, to, bend);
       double cost = Math.abs(bend) / 10;
+      for (Spot corner : trial) {
+        cost += corner.x() < radiusMm || corner.x() > widthMm - radiusMm ? 1000 : 0;
+      }
       for (Segment part : Segment.through(trial)) {
         for (int i = 0; i < layout.at().size(); i++) {
           boolean other = i != run.from() && i != run.to();

@@ -62,13 +62,13 @@ final class Scene {
     // Beside a plan view cards stand at its sides too.
     double edge = roomForCards ? 0.11 * widthMm : Math.min(8, 0.04 * widthMm + 2);
     this.layout = MapLayout.of(graph, view, edge, widthMm - edge, rowMm);
-    double most = Math.max(1.4, Math.min(STOP_MOST_MM, 0.4 * layout.leastApart()));
+    double most = Math.max(1.4, Math.min(STOP_MOST_MM, 0.3 * layout.leastApart()));
     this.pitch = Math.min(TRACK_MOST_MM, (2 * most - 1.2) / graph.mostTracks());
     this.radius = new double[graph.stops().size()];
     for (int i = 0; i < radius.length; i++) {
       radius[i] = Math.min(most, Math.max(STOP_LEAST_MM, tracks(i) * pitch / 2 + 0.6));
     }
-    this.paths = RunPaths.of(graph, layout, view, most);
+    this.paths = RunPaths.of(graph, layout, view, most, widthMm);
     this.obstacles = new Obstacles(0.5, widthMm - 0.5);
     double highest = layout.ground().map(Box::top).orElse(Double.POSITIVE_INFINITY);
     double lowest = layout.ground().map(Box::bottom).orElse(Double.NEGATIVE_INFINITY);
@@ -236,13 +236,19 @@ final class Scene {
       }
     }
     for (int i = 0; i < placed.length; i++) {
+      Stop stop = graph.stops().get(i);
       if (placed[i] != null) {
         cards.add(placed[i]);
-      } else if (!graph.stops().get(i).ends().isEmpty()) {
-        below.add(all.get(i));
-      } else {
-        extra.add(graph.stops().get(i).number() + ": " + graph.stops().get(i).name());
+        continue;
       }
+      if (stop.ends().isEmpty()) {
+        extra.add(stop.number() + ": " + stop.name());
+        continue;
+      }
+      below.add(all.get(i));
+      // Its name at least may find room on the map.
+      Card name = Card.fitting(stop.withoutEnds(), graph.leads(), size, most);
+      placer.place(i, name, layout.at().get(i), radius[i], 0.2).ifPresent(cards::add);
     }
   }
 

@@ -94,7 +94,7 @@ final class SceneDrawing {
   private void leader(Scene.Placed card, List<Port> ports) {
     Spot from = moved(card.leader().from());
     Spot to = moved(card.leader().to());
-    List<Integer> leads = ending(card, ports);
+    List<Integer> leads = card.card().stop().ends().isEmpty() ? List.of() : ending(card, ports);
     if (leads.isEmpty()) {
       if (card.leader().length() > scene.radius(card.stop()) + 3.5
           || !card.card().stop().ends().isEmpty()) {
@@ -243,7 +243,7 @@ final class SceneDrawing {
   /** Where the track to a stop's card leaves it. */
   private Optional<Port> cardPort(int stop, int lead, List<Port> ports) {
     return scene.cards().stream()
-        .filter(it -> it.stop() == stop)
+        .filter(it -> it.stop() == stop && !it.card().stop().ends().isEmpty())
         .map(
             it -> {
               List<Integer> ending = ending(it, ports);

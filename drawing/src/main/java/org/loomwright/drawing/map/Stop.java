@@ -19,4 +19,9 @@ record Stop(
   Stop {
     ends = List.copyOf(ends);
   }
+
+  /** The stop as if nothing ended there. */
+  Stop withoutEnds() {
+    return new Stop(number, id, name, used, at, List.of());
+  }
 }
