@@ -25,6 +25,7 @@ public final class BoardDxf {
     PEGS,
     SPLICES,
     MATCHES,
+    RULER,
     TEXTS
   }
 
@@ -36,7 +37,7 @@ public final class BoardDxf {
   }
 
   /** The sheet as the text of a file, in ASCII, lines ended by carriage return and line feed. */
-  public static String of(BoardPlan plan, Sheet sheet) {
+  public static String of(BoardPlan plan, Sheet sheet, BoardWords words) {
     Board board = plan.board();
     BoardDxf dxf = new BoardDxf(board.heightMm());
     dxf.head(board);
@@ -53,7 +54,15 @@ public final class BoardDxf {
     }
     sheet.splices().forEach(splice -> dxf.circle(Layer.SPLICES, splice.at(), 3));
     sheet.matches().forEach(match -> match.body().ifPresent(box -> dxf.box(Layer.MATCHES, box)));
-    BoardSvg.texts(plan, sheet).forEach(dxf::text);
+    SheetShapes.ruler(board)
+        .ifPresent(
+            left -> {
+              dxf.line(Layer.RULER, Ruler.line(left));
+              Ruler.ticks(left).forEach(tick -> dxf.line(Layer.RULER, tick));
+            });
+    Texts texts = SheetTexts.of(plan, sheet, words);
+    texts.leaders().forEach(leader -> dxf.line(Layer.TEXTS, leader));
+    texts.placed().forEach(dxf::text);
     dxf.group(0, "ENDSEC");
     dxf.group(0, "EOF");
     return dxf.out.toString();
@@ -133,7 +142,7 @@ public final class BoardDxf {
   }
 
   /** Centred both ways, which takes the point twice. */
-  private void text(Texts.Text text) {
+  private void text(Text text) {
     group(0, "TEXT");
     group(8, Layer.TEXTS.name());
     group(10, text.at().xMm());

@@ -32,6 +32,9 @@ public record BoardTiles(
   /** Room of a mark, mm from its middle. */
   private static final double MARK_MM = 3;
 
+  /** Strip at the top of each page, below the border, for its name and a ruler, mm. */
+  private static final double HEAD_MM = 12;
+
   public BoardTiles {
     tiles = List.copyOf(tiles);
     marks = List.copyOf(marks);
@@ -105,50 +108,91 @@ public record BoardTiles(
               + " mm; it must be from 8 mm to a third of the printed width");
     }
     Box sheet = new Box(0, 0, board.widthMm(), board.heightMm());
-    BoardTiles upright = of(sheet, paper.widthMm(), paper.heightMm(), marginMm, overlapMm);
-    BoardTiles across = of(sheet, paper.heightMm(), paper.widthMm(), marginMm, overlapMm);
+    return of(sheet, paper, marginMm, overlapMm, List.of());
+  }
+
+  /**
+   * Tiles for the part of a board that a sheet's drawing takes, with a border of 8 mm and strips of
+   * 12 mm. Marks keep clear of what is drawn where they can.
+   */
+  public static BoardTiles of(
+      BoardPlan plan, BoardPlan.Sheet sheet, BoardWords words, Paper paper) {
+    Texts texts = SheetTexts.of(plan, sheet, words);
+    return of(BoardSvg.used(plan, sheet, words), paper, 8, 12, SheetTexts.busy(sheet, texts));
+  }
+
+  private static BoardTiles of(
+      Box sheet, Paper paper, double marginMm, double overlapMm, List<List<Box>> busy) {
+    BoardTiles upright = of(sheet, paper.widthMm(), paper.heightMm(), marginMm, overlapMm, busy);
+    BoardTiles across = of(sheet, paper.heightMm(), paper.widthMm(), marginMm, overlapMm, busy);
     return across.tiles.size() < upright.tiles.size() ? across : upright;
   }
 
   private static BoardTiles of(
-      Box sheet, double pageWidth, double pageHeight, double margin, double overlap) {
-    double stepX = pageWidth - 2 * margin - overlap;
-    double stepY = pageHeight - 2 * margin - overlap;
-    int columns = (int) Math.max(1, Math.ceil((sheet.widthMm() - overlap) / stepX - 1e-9));
-    int rows = (int) Math.max(1, Math.ceil((sheet.heightMm() - overlap) / stepY - 1e-9));
+      Box sheet,
+      double pageWidth,
+      double pageHeight,
+      double margin,
+      double overlap,
+      List<List<Box>> busy) {
+    int columns = count(sheet.widthMm(), pageWidth - 2 * margin, overlap);
+    int rows = count(sheet.heightMm(), pageHeight - 2 * margin - HEAD_MM, overlap);
+    // All pages show parts of the same size, so that none shows a mere strip.
+    double stepX = columns == 1 ? sheet.widthMm() : (sheet.widthMm() - overlap) / columns;
+    double stepY = rows == 1 ? sheet.heightMm() : (sheet.heightMm() - overlap) / rows;
     List<Tile> tiles = new ArrayList<>();
     for (int row = 0; row < rows; row++) {
       for (int column = 0; column < columns; column++) {
-        double x = column * stepX;
-        double y = row * stepY;
         Box shown =
             new Box(
-                x,
-                y,
-                Math.min(stepX + overlap, sheet.widthMm() - x),
-                Math.min(stepY + overlap, sheet.heightMm() - y));
+                sheet.xMm() + column * stepX,
+                sheet.yMm() + row * stepY,
+                columns == 1 ? stepX : stepX + overlap,
+                rows == 1 ? stepY : stepY + overlap);
         tiles.add(new Tile(columnName(column) + (row + 1), column, row, shown));
       }
     }
     List<Mark> marks = new ArrayList<>();
     for (Tile tile : tiles) {
       Box shown = tile.shown();
-      // A quarter and three quarters along the strip, clear of the strips' crossings.
+      double right = shown.rightMm() - overlap / 2;
+      double low = shown.bottomMm() - overlap / 2;
+      // About a quarter and three quarters along the strip, clear of the strips' crossings.
       for (double share : new double[] {0.25, 0.75}) {
         if (tile.column() + 1 < columns) {
-          double x = shown.rightMm() - overlap / 2;
-          marks.add(
-              new Mark(marks.size() + 1, new Point(x, shown.yMm() + share * shown.heightMm())));
+          Point at = new Point(right, shown.yMm() + share * shown.heightMm());
+          double reach = shown.heightMm() / 4 - overlap - MARK_MM;
+          marks.add(new Mark(marks.size() + 1, moved(at, 0, 1, reach, busy)));
         }
         if (tile.row() + 1 < rows) {
-          double y = shown.bottomMm() - overlap / 2;
-          marks.add(
-              new Mark(marks.size() + 1, new Point(shown.xMm() + share * shown.widthMm(), y)));
+          Point at = new Point(shown.xMm() + share * shown.widthMm(), low);
+          double reach = shown.widthMm() / 4 - overlap - MARK_MM;
+          marks.add(new Mark(marks.size() + 1, moved(at, 1, 0, reach, busy)));
         }
       }
     }
     return new BoardTiles(
         sheet, pageWidth, pageHeight, margin, overlap, columns, rows, tiles, marks);
+  }
+
+  private static int count(double wholeMm, double roomMm, double overlapMm) {
+    return (int) Math.max(1, Math.ceil((wholeMm - overlapMm) / (roomMm - overlapMm) - 1e-9));
+  }
+
+  /** The nearest place along a strip that is free of the most kinds of things. */
+  private static Point moved(Point at, double dx, double dy, double reachMm, List<List<Box>> busy) {
+    for (List<Box> boxes : busy) {
+      for (double away = 0; away <= Math.max(0, reachMm); away += 2) {
+        for (int side : new int[] {1, -1}) {
+          Point point = at.plus(side * away * dx, side * away * dy);
+          Box room = new Box(point.xMm() - 3.5, point.yMm() - 4.8, 9, 8.3);
+          if (boxes.stream().noneMatch(box -> box.isNearer(room, 0.5))) {
+            return point;
+          }
+        }
+      }
+    }
+    return at;
   }
 
   /** A, B … Z, AA … for columns. */
@@ -167,23 +211,30 @@ public record BoardTiles(
 
   /** Where a point of the sheet comes to lie on a page, mm from the page's upper left corner. */
   public Point onPage(Tile tile, Point ofSheet) {
-    return ofSheet.plus(marginMm - tile.shown().xMm(), marginMm - tile.shown().yMm());
+    return ofSheet.plus(marginMm - tile.shown().xMm(), marginMm + HEAD_MM - tile.shown().yMm());
+  }
+
+  /** Where a page shows its part of the sheet, mm from the page's upper left corner. */
+  public Box window(Tile tile) {
+    Box shown = tile.shown();
+    return new Box(marginMm, marginMm + HEAD_MM, shown.widthMm(), shown.heightMm());
   }
 
   /**
    * A page as an SVG document of the page's size.
    *
    * @param content the sheet's elements, in the sheet's coordinates
-   * @param title printed in the margin with the page's name
+   * @param title printed at the top with the page's name
    */
   public String page(Tile tile, String content, String title) {
     Box shown = tile.shown();
+    Box window = window(tile);
     Ink ink = new Ink();
     ink.raw(
         "<svg x=\""
-            + Ink.number(marginMm)
+            + Ink.number(window.xMm())
             + "\" y=\""
-            + Ink.number(marginMm)
+            + Ink.number(window.yMm())
             + "\" width=\""
             + Ink.number(shown.widthMm())
             + "\" height=\""
@@ -199,54 +250,103 @@ public record BoardTiles(
             + "\">\n"
             + content
             + "</svg>\n");
-    for (Mark mark : marksOn(tile)) {
-      mark(ink, mark, onPage(tile, mark.at()));
-    }
-    Box frame = new Box(marginMm, marginMm, shown.widthMm(), shown.heightMm());
-    ink.box("page-edge", frame, 0.15, "none", " stroke-dasharray=\"4 3\"");
-    String text =
-        String.format(
-            Locale.ROOT,
-            "%s · page %s · %d columns, %d rows · lay crosses with the same number on each other",
-            title,
-            tile.name(),
-            columns,
-            rows);
-    double size = Math.min(3, 1.6 * (pageWidthMm - 2 * marginMm) / text.length());
-    ink.text("page-name", new Point(pageWidthMm / 2, marginMm / 2), size, false, text);
+    furnish(ink, tile, title);
     return document(ink);
   }
 
-  /** A page that shows the whole sheet small, with the pages' edges and names. */
-  public String map(String content, String title) {
-    double scale =
-        Math.min(
-            (pageWidthMm - 2 * marginMm) / sheet.widthMm(),
-            (pageHeightMm - 2 * marginMm - 12) / sheet.heightMm());
+  /** A page as {@link #page}, without the part of the sheet. */
+  public String frame(Tile tile, String title) {
     Ink ink = new Ink();
-    ink.text("map-title", new Point(pageWidthMm / 2, marginMm + 4), 4, false, title);
+    furnish(ink, tile, title);
+    return document(ink);
+  }
+
+  private void furnish(Ink ink, Tile tile, String title) {
+    for (Mark mark : marksOn(tile)) {
+      mark(ink, mark, onPage(tile, mark.at()));
+    }
+    ink.box("page-edge", window(tile), 0.15, "none", " stroke-dasharray=\"4 3\"");
+    Point ruler = new Point(pageWidthMm - marginMm - Ruler.LENGTH_MM - 1, marginMm + 8);
+    Ruler.draw(ink, ruler);
+    Ruler.texts(ruler).forEach(ink::text);
+    double room = ruler.xMm() - marginMm - 6;
+    double nameMm = Ink.widthMm(tile.name(), 7);
+    ink.text(
+        new Text(
+            "page-name",
+            tile.name(),
+            new Point(marginMm + 1 + nameMm / 2, marginMm + 5),
+            7,
+            false));
+    double left = marginMm + 4 + nameMm;
+    String place =
+        String.format(
+            Locale.ROOT,
+            "column %d of %d, row %d of %d · lay equal numbers on each other",
+            tile.column() + 1,
+            columns,
+            tile.row() + 1,
+            rows);
+    heading(ink, "page-title", title, left, marginMm + 3, room + marginMm - left, 3);
+    heading(ink, "page-place", place, left, marginMm + 7.2, room + marginMm - left, 2.6);
+  }
+
+  /** A line of text from its left end, smaller where it would be longer than its room. */
+  private static void heading(
+      Ink ink, String name, String words, double left, double y, double roomMm, double mostMm) {
+    double sizeMm = Math.min(mostMm, mostMm * roomMm / Math.max(1, Ink.widthMm(words, mostMm)));
+    Point middle = new Point(left + Ink.widthMm(words, sizeMm) / 2, y);
+    ink.text(new Text(name, words, middle, sizeMm, false));
+  }
+
+  /**
+   * A page that shows the whole sheet small, with the pages' edges and names.
+   *
+   * @param outline the sheet's elements without texts, in the sheet's coordinates
+   * @param title printed at the top
+   * @param notes printed below the title
+   */
+  public String map(String outline, String title, List<String> notes) {
+    double wide = pageWidthMm - 2 * marginMm - 2;
+    double top = marginMm + HEAD_MM + 5 + 4.5 * notes.size();
+    double scale =
+        Math.min(wide / sheet.widthMm(), (pageHeightMm - top - marginMm - 2) / sheet.heightMm());
+    Ink ink = new Ink();
+    Point ruler = new Point(pageWidthMm - marginMm - Ruler.LENGTH_MM - 1, marginMm + 8);
+    Ruler.draw(ink, ruler);
+    Ruler.texts(ruler).forEach(ink::text);
+    double room = ruler.xMm() - marginMm - 6;
+    heading(ink, "map-title", title, marginMm + 1, marginMm + 3, room, 4);
+    String count = "map of " + tiles.size() + (tiles.size() == 1 ? " page" : " pages");
+    heading(ink, "map-count", count, marginMm + 1, marginMm + 8, room, 3);
+    for (int i = 0; i < notes.size(); i++) {
+      double y = marginMm + HEAD_MM + 3 + 4.5 * i;
+      heading(ink, "map-note", notes.get(i), marginMm + 1, y, wide, 3);
+    }
     ink.raw(
         "<g transform=\"translate("
-            + Ink.number(marginMm)
+            + Ink.number(marginMm + 1 - scale * sheet.xMm())
             + " "
-            + Ink.number(marginMm + 10)
+            + Ink.number(top - scale * sheet.yMm())
             + ") scale("
-            + Ink.number(scale)
+            + Ink.number(scale, 6)
             + ")\">\n"
-            + content);
+            + outline);
     for (Tile tile : tiles) {
       Box shown = tile.shown();
-      ink.box("map-tile", shown, 0.3 / scale, "none", " stroke-dasharray=\"8 5\"");
-      double size = Math.min(6 / scale, 0.3 * Math.min(shown.widthMm(), shown.heightMm()));
-      Point at = shown.middle();
-      double half = Ink.widthMm(tile.name(), size) / 2;
       ink.box(
-          "map-plate",
-          new Box(at.xMm() - half, at.yMm() - 0.6 * size, 2 * half, 1.2 * size),
-          0.2 / scale,
-          "#fff",
-          "");
-      ink.text("map-name", at, size, false, tile.name());
+          "map-tile",
+          shown,
+          0.3 / scale,
+          "none",
+          " stroke-dasharray=\"" + Ink.number(2 / scale) + " " + Ink.number(1.3 / scale) + "\"");
+    }
+    for (Tile tile : tiles) {
+      Box shown = tile.shown();
+      double size = Math.min(5 / scale, 0.3 * Math.min(shown.widthMm(), shown.heightMm()));
+      Text text = new Text("map-name", tile.name(), shown.middle(), size, false);
+      ink.box("map-plate", text.box().grown(0.1 * size), 0.2 / scale, "#fff", "");
+      ink.text(text);
     }
     ink.raw("</g>\n");
     return document(ink);
@@ -265,7 +365,7 @@ public record BoardTiles(
         + height
         + "\" font-family=\""
         + Ink.FONT
-        + "\" fill=\""
+        + "\" font-weight=\"bold\" fill=\""
         + Ink.BLACK
         + "\">\n<rect width=\"100%\" height=\"100%\" fill=\"#fff\"/>\n"
         + ink
@@ -276,6 +376,6 @@ public record BoardTiles(
     ink.line("mark", List.of(at.plus(-MARK_MM, 0), at.plus(MARK_MM, 0)), Ink.BLACK, 0.2, "");
     ink.line("mark", List.of(at.plus(0, -MARK_MM), at.plus(0, MARK_MM)), Ink.BLACK, 0.2, "");
     ink.circle("mark-ring", at, 0.6 * MARK_MM, 0.2, "none");
-    ink.text("mark-number", at.plus(2.4, -2.4), 2.2, false, mark.number() + "");
+    ink.text(new Text("mark-number", mark.number() + "", at.plus(2.6, -2.8), 2.2, false));
   }
 }

@@ -3,20 +3,22 @@ package org.loomwright.drawing.board;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
+import org.loomwright.drawing.LetterWidths;
 
 /** Shapes of SVG in mm, black on white, the same bytes everywhere. */
 final class Ink {
   static final String BLACK = "#111";
   static final String FONT = "DejaVu Sans Condensed, sans-serif";
 
-  /** Width of a character of the font over its size, on the safe side; from memory. */
-  private static final double CHARACTER_RATIO = 0.6;
-
   private final StringBuilder out = new StringBuilder();
 
   /** A number to a thousandth, without needless zeros. */
   static String number(double value) {
-    BigDecimal rounded = BigDecimal.valueOf(value).setScale(3, RoundingMode.HALF_EVEN);
+    return number(value, 3);
+  }
+
+  static String number(double value, int digits) {
+    BigDecimal rounded = BigDecimal.valueOf(value).setScale(digits, RoundingMode.HALF_EVEN);
     return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
   }
 
@@ -35,9 +37,9 @@ final class Ink {
     return safe.toString();
   }
 
-  /** About how wide a text comes out, mm. */
+  /** How wide a text comes out, mm. */
   static double widthMm(String text, double sizeMm) {
-    return text.codePointCount(0, text.length()) * CHARACTER_RATIO * sizeMm;
+    return LetterWidths.ems(text) * sizeMm;
   }
 
   @Override
@@ -95,25 +97,26 @@ final class Ink {
     return paint(fill, strokeMm, "");
   }
 
-  /** A text with its middle at a point, upright or turned to be read from the right. */
-  Ink text(String name, Point at, double sizeMm, boolean isUpward, String text) {
-    double x = at.xMm();
-    double y = at.yMm();
+  /** A text that takes the width reckoned for it, whatever font is at hand. */
+  Ink text(Text text) {
+    double x = text.at().xMm();
+    double y = text.at().yMm();
     // Capitals are about 0.72 of the size high.
-    double drop = 0.36 * sizeMm;
-    out.append("<text class=\"").append(name).append('"');
-    attribute("x", isUpward ? x + drop : x);
-    attribute("y", isUpward ? y : y + drop);
-    attribute("font-size", sizeMm);
-    out.append(" text-anchor=\"middle\"");
-    if (isUpward) {
+    double drop = 0.36 * text.sizeMm();
+    out.append("<text class=\"").append(text.name()).append('"');
+    attribute("x", text.isUpward() ? x + drop : x);
+    attribute("y", text.isUpward() ? y : y + drop);
+    attribute("font-size", text.sizeMm());
+    out.append(" text-anchor=\"middle\" lengthAdjust=\"spacingAndGlyphs\"");
+    attribute("textLength", text.widthMm());
+    if (text.isUpward()) {
       out.append(" transform=\"rotate(-90 ")
           .append(number(x + drop))
           .append(' ')
           .append(number(y))
           .append(")\"");
     }
-    out.append('>').append(escape(text)).append("</text>\n");
+    out.append('>').append(escape(text.text())).append("</text>\n");
     return this;
   }
 

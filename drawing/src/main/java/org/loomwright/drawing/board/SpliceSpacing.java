@@ -34,22 +34,32 @@ public final class SpliceSpacing {
 
   /** All splices that are too near to something, worst first. */
   public static List<Fault> check(BoardTree tree) {
+    return check(tree, APART_MM, STAGGER_MM);
+  }
+
+  /**
+   * All splices that are too near to something, worst first.
+   *
+   * @param apartMm least distance to another splice, a junction or an end, mm
+   * @param staggerMm least distance to the next splice of the same branch, mm
+   */
+  public static List<Fault> check(BoardTree tree, double apartMm, double staggerMm) {
     List<Fault> faults = new ArrayList<>();
     TreeDistances distances = TreeDistances.of(tree);
     List<Splice> splices = tree.splices();
     for (int i = 0; i < splices.size(); i++) {
       Splice splice = splices.get(i);
       Branch branch = tree.branch(splice.branch()).orElseThrow();
-      add(faults, splice.name(), branch.from(), splice.atMm(), APART_MM);
-      add(faults, splice.name(), branch.to(), branch.lengthMm() - splice.atMm(), APART_MM);
+      add(faults, splice.name(), branch.from(), splice.atMm(), apartMm);
+      add(faults, splice.name(), branch.to(), branch.lengthMm() - splice.atMm(), apartMm);
       for (Splice other : splices.subList(i + 1, splices.size())) {
         if (other.branch().equals(splice.branch())) {
           double apart = Math.abs(other.atMm() - splice.atMm());
-          add(faults, splice.name(), other.name(), apart, STAGGER_MM);
+          add(faults, splice.name(), other.name(), apart, staggerMm);
         } else {
           Branch second = tree.branch(other.branch()).orElseThrow();
           double apart = distances.betweenMm(branch, splice.atMm(), second, other.atMm());
-          add(faults, splice.name(), other.name(), apart, APART_MM);
+          add(faults, splice.name(), other.name(), apart, apartMm);
         }
       }
     }

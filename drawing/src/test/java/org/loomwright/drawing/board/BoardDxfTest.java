@@ -30,7 +30,7 @@ class BoardDxfTest {
   void branchesReadBackAreAsLongAsTheyAre() {
     double sum = 0;
     for (BoardPlan.Sheet sheet : PLAN.sheets()) {
-      for (Entity entity : entities(BoardDxf.of(PLAN, sheet))) {
+      for (Entity entity : entities(BoardDxf.of(PLAN, sheet, BoardWords.NONE))) {
         if (entity.layer().equals("BRANCHES")) {
           assertThat(entity.type()).isEqualTo("LINE");
           sum +=
@@ -50,7 +50,7 @@ class BoardDxfTest {
   void pegsAreCirclesAndUpIsUp() {
     BoardPlan.Sheet sheet = PLAN.sheets().get(0);
     List<Entity> pegs =
-        entities(BoardDxf.of(PLAN, sheet)).stream()
+        entities(BoardDxf.of(PLAN, sheet, BoardWords.NONE)).stream()
             .filter(entity -> entity.layer().equals("PEGS"))
             .toList();
     assertThat(pegs).hasSameSizeAs(sheet.pegs()).allMatch(peg -> peg.type().equals("CIRCLE"));
@@ -60,7 +60,7 @@ class BoardDxfTest {
 
   @Test
   void textsAreAscii() {
-    String dxf = BoardDxf.of(PLAN, PLAN.sheets().get(0));
+    String dxf = BoardDxf.of(PLAN, PLAN.sheets().get(0), BoardWords.NONE);
     assertThat(StandardCharsets.US_ASCII.newEncoder().canEncode(dxf)).isTrue();
     assertThat(entities(dxf))
         .filteredOn(entity -> entity.type().equals("TEXT"))
@@ -71,7 +71,7 @@ class BoardDxfTest {
 
   @Test
   void layersUsedAreDeclared() {
-    String dxf = BoardDxf.of(PLAN, PLAN.sheets().get(0));
+    String dxf = BoardDxf.of(PLAN, PLAN.sheets().get(0), BoardWords.NONE);
     List<String> layers = entities(dxf).stream().map(Entity::layer).distinct().toList();
     assertThat(layers).isNotEmpty();
     for (String layer : layers) {

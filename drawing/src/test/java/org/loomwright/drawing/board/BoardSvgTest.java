@@ -13,6 +13,7 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.junit.jupiter.api.Test;
 import org.loomwright.drawing.board.BoardPlan.Sheet;
+import org.loomwright.drawing.ink.RenderedTexts;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
@@ -26,13 +27,13 @@ class BoardSvgTest {
   @Test
   void isTheSameEachTime() {
     BoardPlan again = BoardLayout.of(TREE, Board.of(1600, 800));
-    assertThat(BoardSvg.document(again, again.sheets().get(0), Map.of()))
-        .isEqualTo(BoardSvg.document(PLAN, PLAN.sheets().get(0), Map.of()));
+    assertThat(BoardSvg.document(again, again.sheets().get(0), BoardWords.NONE))
+        .isEqualTo(BoardSvg.document(PLAN, PLAN.sheets().get(0), BoardWords.NONE));
   }
 
   @Test
   void oneUnitIsAMillimetre() {
-    Document svg = read(BoardSvg.document(PLAN, PLAN.sheets().get(0), Map.of()));
+    Document svg = read(BoardSvg.document(PLAN, PLAN.sheets().get(0), BoardWords.NONE));
     assertThat(svg.getDocumentElement().getAttribute("width")).isEqualTo("1600mm");
     assertThat(svg.getDocumentElement().getAttribute("viewBox")).isEqualTo("0 0 1600 800");
     assertThat(lengths(svg, "ruler")).containsExactly(100.0);
@@ -41,7 +42,7 @@ class BoardSvgTest {
 
   @Test
   void bundlesAreAsLongAsTheyAre() {
-    Document svg = read(BoardSvg.document(PLAN, PLAN.sheets().get(0), Map.of()));
+    Document svg = read(BoardSvg.document(PLAN, PLAN.sheets().get(0), BoardWords.NONE));
     List<Double> drawn = lengths(svg, "bundle");
     assertThat(drawn).hasSize(TREE.branches().size());
     for (BoardTree.Branch branch : TREE.branches()) {
@@ -53,7 +54,7 @@ class BoardSvgTest {
   @Test
   void allNamesAndLengthsAreThere() {
     String words =
-        read(BoardSvg.document(PLAN, PLAN.sheets().get(0), Map.of()))
+        read(BoardSvg.document(PLAN, PLAN.sheets().get(0), BoardWords.NONE))
             .getDocumentElement()
             .getTextContent();
     TREE.nodes().forEach(node -> assertThat(words).contains(node.name()));
@@ -66,36 +67,38 @@ class BoardSvgTest {
         BoardSvg.document(
             PLAN,
             PLAN.sheets().get(0),
-            Map.of(
-                "X2 module",
-                new BoardSvg.Inset(
-                    Optional.of("<rect class=\"given\" width=\"5\" height=\"5\"/>"),
-                    Optional.empty())));
+            BoardWords.of(
+                Map.of(
+                    "X2 module",
+                    new BoardWords.Inset(
+                        Optional.of("<rect class=\"given\" width=\"5\" height=\"5\"/>"),
+                        Optional.empty()))));
     assertThat(svg).contains(")\"><rect class=\"given\"");
     assertThat(read(svg).getElementsByTagName("g").getLength()).isEqualTo(2);
   }
 
+  /** As a browser sets them, on roomy boards and on crowded ones. */
   @Test
-  void textsStandClearOfEachOther() {
-    int texts = 0;
-    int crowded = 0;
-    for (long seed = 1; seed <= 8; seed++) {
-      BoardPlan plan = BoardLayout.of(Trees.random(seed, 15), Board.of(2000, 1000));
+  void noTextLiesOnAnother() {
+    List<String> svgs = new ArrayList<>();
+    for (long seed = 1; seed <= 20; seed++) {
+      Board board = seed % 4 == 0 ? Board.of(700, 500) : Board.of(2400, 1200);
+      BoardPlan plan = BoardLayout.of(Trees.random(seed, 3 + (int) (seed * 7 % 40)), board);
       for (Sheet sheet : plan.sheets()) {
-        List<Texts.Text> placed = BoardSvg.texts(plan, sheet);
-        texts += placed.size();
-        for (int i = 0; i < placed.size(); i++) {
-          Box box = placed.get(i).box();
-          crowded +=
-              (int)
-                  placed.subList(i + 1, placed.size()).stream()
-                      .filter(text -> text.box().isNearer(box, 1e-3))
-                      .count();
-        }
+        svgs.add(BoardSvg.document(plan, sheet, BoardWords.NONE));
+        assertThat(BoardSvg.crowdedOut(plan, sheet, BoardWords.NONE)).isEmpty();
+      }
+      Sheet first = plan.sheets().get(0);
+      BoardTiles tiles = BoardTiles.of(plan, first, BoardWords.NONE, BoardTiles.Paper.A4);
+      String content = BoardSvg.content(plan, first, BoardWords.NONE);
+      svgs.add(tiles.map(BoardSvg.outline(plan, first), plan.name(), List.of("a note", "another")));
+      if (seed % 5 == 0) {
+        tiles.tiles().forEach(tile -> svgs.add(tiles.page(tile, content, plan.name())));
       }
     }
-    assertThat(texts).isGreaterThan(300);
-    assertThat(crowded).isLessThanOrEqualTo(texts / 50);
+    RenderedTexts seen = RenderedTexts.of(svgs);
+    seen.areSound();
+    assertThat(seen.count()).isGreaterThan(1500);
   }
 
   static Document read(String svg) {

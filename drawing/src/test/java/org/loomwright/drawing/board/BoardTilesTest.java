@@ -47,7 +47,8 @@ class BoardTilesTest {
       Point offset = offsets.getOrDefault(tile, new Point(Double.NaN, 0));
       Point corner = new Point(tile.shown().xMm(), tile.shown().yMm());
       Point found = tiles.onPage(tile, corner).plus(offset.xMm(), offset.yMm());
-      assertThat(found.distanceMm(corner.plus(marginMm, marginMm))).isCloseTo(0, within(1e-6));
+      assertThat(found.distanceMm(corner.plus(tiles.window(tile).xMm(), tiles.window(tile).yMm())))
+          .isCloseTo(0, within(1e-6));
     }
   }
 
@@ -99,7 +100,7 @@ class BoardTilesTest {
 
   @Test
   void countsByHand() {
-    // A4 across shows 281 x 194 and steps 269 x 182: 1200 takes 5 columns, 800 takes 5 rows.
+    // A4 across shows 281 x 182 and steps 269 x 170: 1200 takes 5 columns, 800 takes 5 rows.
     BoardTiles tiles = BoardTiles.of(Board.of(1200, 800), Paper.A4);
     assertThat(tiles.tiles()).hasSize(tiles.columns() * tiles.rows());
     assertThat(tiles.columns() * tiles.rows()).isLessThanOrEqualTo(25);
@@ -110,14 +111,16 @@ class BoardTilesTest {
   void pagesAndMapAreWellFormed() {
     BoardPlan plan = BoardLayout.of(Trees.small(), Board.of(1600, 800));
     BoardTiles tiles = BoardTiles.of(plan.board(), Paper.A3);
-    String content = BoardSvg.content(plan, plan.sheets().get(0), Map.of());
+    String content = BoardSvg.content(plan, plan.sheets().get(0), BoardWords.NONE);
     for (Tile tile : tiles.tiles()) {
       String page = tiles.page(tile, content, "Trailer feed");
       assertThat(BoardSvgTest.read(page).getDocumentElement().getAttribute("width"))
           .isEqualTo(Ink.number(tiles.pageWidthMm()) + "mm");
     }
     assertThat(
-            BoardSvgTest.read(tiles.map(content, "Trailer feed"))
+            BoardSvgTest.read(
+                    tiles.map(
+                        BoardSvg.outline(plan, plan.sheets().get(0)), "Trailer feed", List.of()))
                 .getDocumentElement()
                 .getTextContent())
         .contains("A1")

@@ -16,10 +16,8 @@ record Block(LinkGraph graph, List<Integer> links, List<Integer> ends) {
     ends = List.copyOf(ends);
   }
 
-  /** Some links of the part as links of the whole. */
-  BitSet inWhole(BitSet part) {
-    BitSet whole = new BitSet();
+  /** Adds some links of the part to links of the whole. */
+  void addTo(BitSet whole, BitSet part) {
     part.stream().forEach(link -> whole.set(links.get(link)));
-    return whole;
   }
 }

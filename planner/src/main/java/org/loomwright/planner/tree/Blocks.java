@@ -7,6 +7,7 @@ import java.util.BitSet;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Cuts a graph at every node that alone holds two parts together (J. Hopcroft and R. Tarjan,
@@ -23,6 +24,10 @@ final class Blocks {
   private final int[] next;
   private final int[] came;
   private final boolean[] holds;
+
+  /** Numbers of nodes in the part at hand; those of other nodes are left over and not read. */
+  private final int[] number;
+
   private final Deque<Integer> open = new ArrayDeque<>();
   private final List<Block> blocks = new ArrayList<>();
   private int time;
@@ -35,6 +40,7 @@ final class Blocks {
     next = new int[graph.nodes()];
     came = new int[graph.nodes()];
     holds = new boolean[graph.nodes()];
+    number = new int[graph.nodes()];
   }
 
   /**
@@ -88,38 +94,39 @@ final class Blocks {
     low[parent] = Math.min(low[parent], low[node]);
     holds[parent] |= holds[node];
     if (low[node] >= seen[parent]) {
-      BitSet links = new BitSet();
+      List<Integer> links = new ArrayList<>();
       int link;
       do {
         link = open.removeLast();
-        links.set(link);
+        links.add(link);
       } while (link != came[node]);
       if (holds[node]) {
         needed.set(parent);
-        blocks.add(block(links));
+        blocks.add(block(links.stream().mapToInt(Integer::intValue).sorted().toArray()));
       }
     }
   }
 
-  private Block block(BitSet links) {
-    int[] number = new int[graph.nodes()];
-    Arrays.fill(number, -1);
+  private Block block(int[] links) {
+    int[] nodes =
+        Arrays.stream(links)
+            .flatMap(link -> IntStream.of(graph.from(link), graph.to(link)))
+            .sorted()
+            .distinct()
+            .toArray();
     List<Integer> ends = new ArrayList<>();
-    int count = 0;
-    BitSet nodes = graph.touched(links);
-    for (int node = nodes.nextSetBit(0); node >= 0; node = nodes.nextSetBit(node + 1)) {
-      if (needed.get(node)) {
-        ends.add(count);
+    for (int i = 0; i < nodes.length; i++) {
+      number[nodes[i]] = i;
+      if (needed.get(nodes[i])) {
+        ends.add(i);
       }
-      number[node] = count++;
     }
-    int[] whole = links.stream().toArray();
     LinkGraph part =
         new LinkGraph(
-            count,
-            Arrays.stream(whole).map(link -> number[graph.from(link)]).toArray(),
-            Arrays.stream(whole).map(link -> number[graph.to(link)]).toArray(),
-            Arrays.stream(whole).mapToDouble(graph::cost).toArray());
-    return new Block(part, Arrays.stream(whole).boxed().toList(), ends);
+            nodes.length,
+            Arrays.stream(links).map(link -> number[graph.from(link)]).toArray(),
+            Arrays.stream(links).map(link -> number[graph.to(link)]).toArray(),
+            Arrays.stream(links).mapToDouble(graph::cost).toArray());
+    return new Block(part, Arrays.stream(links).boxed().toList(), ends);
   }
 }

@@ -6,9 +6,10 @@ import java.util.List;
 
 /**
  * Shortens paths that are long beside the shortest there is. For such a pair the links of its own
- * shortest path are put in, and of every cycle that arises the dearest other link goes out. The
- * change that leaves the fewest over-long paths, and among those costs least, is made; then again,
- * until none helps. Changes are judged one by one: two that help only together are not found.
+ * shortest path are put in one by one, and of every cycle that arises another link goes out: the
+ * one that leaves the fewest over-long paths and then the least cost. Of the changes for all such
+ * pairs the best is made by the same measure; then again, until none helps. Changes are judged pair
+ * by pair: two that help only together are not found.
  */
 final class Detours {
   private final LinkGraph graph;
@@ -56,51 +57,70 @@ final class Detours {
 
   /** A forest that joins the same pairs with no more over-long paths. */
   BitSet shortened(BitSet forest) {
-    BitSet best = forest;
-    List<Integer> bestLong = overlong(best);
+    Judged best = judged(forest);
     boolean better = true;
     while (better) {
       better = false;
-      BitSet base = best;
-      for (int pair : bestLong) {
-        BitSet changed = straightened(base, shortestLinks.get(pair));
-        List<Integer> left = overlong(changed);
-        if (left.size() < bestLong.size()
-            || (left.size() == bestLong.size()
-                && Closeness.less(graph.cost(changed), graph.cost(best)))) {
+      BitSet base = best.used();
+      for (int pair : overlong(base)) {
+        Judged changed = straightened(base, shortestLinks.get(pair));
+        if (changed.betterThan(best)) {
           best = changed;
-          bestLong = left;
           better = true;
         }
       }
     }
-    return best;
+    return best.used();
   }
 
-  private BitSet straightened(BitSet forest, BitSet path) {
+  /** Links that paths use, how many paths are over-long, and the cost. */
+  private record Judged(BitSet used, int overlong, double cost) {
+    boolean betterThan(Judged other) {
+      return overlong < other.overlong
+          || (overlong == other.overlong && Closeness.less(cost, other.cost));
+    }
+  }
+
+  private Judged judged(BitSet forest) {
+    BitSet used = new Rooted(graph, forest).used(pairs);
+    return new Judged(used, overlong(used).size(), graph.cost(used));
+  }
+
+  private Judged straightened(BitSet forest, BitSet path) {
     BitSet changed = (BitSet) forest.clone();
     for (int link = path.nextSetBit(0); link >= 0; link = path.nextSetBit(link + 1)) {
       if (!changed.get(link)) {
         Rooted rooted = new Rooted(graph, changed);
-        if (rooted.joined(graph.from(link), graph.to(link))) {
-          BitSet others = rooted.path(graph.from(link), graph.to(link));
-          others.andNot(path);
-          changed.clear(dearest(others));
-        }
+        boolean cycle = rooted.joined(graph.from(link), graph.to(link));
+        BitSet others = cycle ? rooted.path(graph.from(link), graph.to(link)) : new BitSet();
+        others.andNot(path);
         changed.set(link);
+        if (cycle) {
+          changed.clear(leastMissed(changed, others));
+        }
       }
     }
-    return new Rooted(graph, changed).used(pairs);
+    return judged(changed);
   }
 
-  /** The dearest link, the last where costs tie. */
-  private int dearest(BitSet links) {
-    int dearest = links.nextSetBit(0);
-    for (int link = dearest; link >= 0; link = links.nextSetBit(link + 1)) {
-      if (graph.cost(link) >= graph.cost(dearest)) {
-        dearest = link;
+  /** Of the links of a cycle that may go out, the one without which the rest is best. */
+  private int leastMissed(BitSet links, BitSet candidates) {
+    int first = candidates.nextSetBit(0);
+    int missed = first;
+    Judged best = judged(without(links, first));
+    for (int link = first; link >= 0; link = candidates.nextSetBit(link + 1)) {
+      Judged rest = judged(without(links, link));
+      if (rest.betterThan(best)) {
+        best = rest;
+        missed = link;
       }
     }
-    return dearest;
+    return missed;
+  }
+
+  private static BitSet without(BitSet links, int link) {
+    BitSet rest = (BitSet) links.clone();
+    rest.clear(link);
+    return rest;
   }
 }

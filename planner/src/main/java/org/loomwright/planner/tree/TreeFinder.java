@@ -124,7 +124,7 @@ public final class TreeFinder {
         least += Math.min(near.leastCost(), part.cost(tree));
         most = Math.max(most, ends.size());
       }
-      chosen.or(block.inWhole(tree));
+      block.addTo(chosen, tree);
     }
     return tree(chosen, least, most);
   }
