@@ -208,17 +208,23 @@ final class MapKey {
 
   private String runsLeft() {
     List<String> words = new ArrayList<>();
-    for (Run run : vehicle.runs()) {
-      if (run.restraint() || run.highVoltage()) {
-        words.add(
-            run.follows()
-                + (run.restraint() ? ": restraint wiring" : "")
-                + (run.highVoltage() ? ": high voltage" : ""));
+    for (String line : plan.harness().runsLeft()) {
+      String named = line;
+      for (Run run : vehicle.runs()) {
+        named = named.replace("run " + run.id() + " along ", "");
       }
+      words.add(named);
     }
-    plan.harness().runsLeft().stream()
-        .filter(it -> words.stream().noneMatch(it::startsWith))
-        .forEach(words::add);
+    if (words.isEmpty()) {
+      vehicle.runs().stream()
+          .filter(it -> it.restraint() || it.highVoltage())
+          .forEach(
+              it ->
+                  words.add(
+                      it.follows()
+                          + (it.restraint() ? ": restraint wiring" : "")
+                          + (it.highVoltage() ? ": high voltage" : "")));
+    }
     return words.isEmpty() ? "" : "Runs that may not be used: " + String.join("; ", words) + ".";
   }
 

@@ -8,6 +8,9 @@ import org.loomwright.drawing.ink.Spot;
 
 /** Small sums of plane geometry. */
 final class Plane {
+  /** How much farther out than its distance a line beside another goes at a corner. */
+  static final double MITER_MOST = 1.5;
+
   private Plane() {}
 
   /** Distance of two points. */
@@ -119,7 +122,7 @@ final class Plane {
       }
       double half = turn(out - in) / 2;
       // A sharp corner is cut off, so that its tip does not run far out.
-      double miter = by / Math.max(0.4, Math.cos(half));
+      double miter = by * Math.min(MITER_MOST, 1 / Math.max(0.01, Math.cos(half)));
       moved.add(away(here, in + half + Math.PI / 2, miter));
     }
     return moved;

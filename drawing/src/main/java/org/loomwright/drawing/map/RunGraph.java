@@ -189,7 +189,10 @@ record RunGraph(List<Lead> leads, List<Stop> stops, List<MapRun> runs) {
     return run.restraint()
         || run.highVoltage()
         || plan.harness().runsLeft().stream()
-            .anyMatch(it -> it.matches("(?s)" + java.util.regex.Pattern.quote(run.id()) + "\\b.*"));
+            .anyMatch(
+                it ->
+                    it.matches(
+                        "(?s)(run )?" + java.util.regex.Pattern.quote(run.id()) + "(?![\\w-]).*"));
   }
 
   private static Optional<Run> run(Vehicle vehicle, String id) {

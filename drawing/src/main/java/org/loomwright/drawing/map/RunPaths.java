@@ -28,7 +28,7 @@ final class RunPaths {
     for (MapRun run : graph.runs()) {
       List<Spot> path =
           marked(graph, run)
-              ? marked(graph, layout, view, run, radiusMm)
+              ? marked(graph, layout, view, run, radiusMm, widthMm)
               : clear(graph, layout, run, radiusMm, widthMm, lines);
       paths.add(path);
       lines.addAll(Segment.through(path));
@@ -43,12 +43,20 @@ final class RunPaths {
   }
 
   private static List<Spot> marked(
-      RunGraph graph, MapLayout layout, Optional<PlanView> view, MapRun run, double radiusMm) {
+      RunGraph graph,
+      MapLayout layout,
+      Optional<PlanView> view,
+      MapRun run,
+      double radiusMm,
+      double widthMm) {
     Spot from = layout.at().get(run.from());
     Spot to = layout.at().get(run.to());
     List<Spot> path = new ArrayList<>(List.of(from));
     for (Spot bend : run.bends()) {
-      Spot drawn = layout.drawn(bend, graph, view);
+      Spot marked = layout.drawn(bend, graph, view);
+      // The outer tracks of a broad bundle reach farther out where it bends.
+      double edge = Plane.MITER_MOST * radiusMm + 0.5;
+      Spot drawn = new Spot(Math.min(widthMm - edge, Math.max(edge, marked.x())), marked.y());
       boolean clear =
           Plane.apart(drawn, from) > 1.3 * radiusMm
               && Plane.apart(drawn, to) > 1.3 * radiusMm

@@ -60,7 +60,7 @@ final class Scene {
     this.size = size;
     boolean roomForCards = onMap && graph.stops().stream().anyMatch(it -> it.at().isPresent());
     // Beside a plan view cards stand at its sides too.
-    double edge = roomForCards ? 0.11 * widthMm : Math.min(8, 0.04 * widthMm + 2);
+    double edge = roomForCards ? Math.max(9, 0.11 * widthMm) : 9;
     this.layout = MapLayout.of(graph, view, edge, widthMm - edge, rowMm);
     double most = Math.max(1.4, Math.min(STOP_MOST_MM, 0.3 * layout.leastApart()));
     this.pitch = Math.min(TRACK_MOST_MM, (2 * most - 1.2) / graph.mostTracks());
@@ -80,10 +80,11 @@ final class Scene {
     }
     for (int i = 0; i < paths.size(); i++) {
       double half = Math.max(0.4, graph.runs().get(i).leads().size() * pitch / 2);
+      double reach = Plane.MITER_MOST * half;
       for (Segment part : Segment.through(paths.get(i))) {
         obstacles.add(new Obstacles.Band(part, half));
-        highest = Math.min(highest, Math.min(part.from().y(), part.to().y()) - half);
-        lowest = Math.max(lowest, Math.max(part.from().y(), part.to().y()) + half);
+        highest = Math.min(highest, Math.min(part.from().y(), part.to().y()) - reach);
+        lowest = Math.max(lowest, Math.max(part.from().y(), part.to().y()) + reach);
       }
     }
     runNotes();

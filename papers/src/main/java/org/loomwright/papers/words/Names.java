@@ -155,7 +155,8 @@ public record Names(KitOrder order, Plan plan) {
             () ->
                 named(parts.coverings().stream().filter(it -> it.id().equals(id)), it -> it.name()))
         .or(
-            () -> named(parts.grommets().stream().filter(it -> it.id().equals(id)), it -> it.name()))
+            () ->
+                named(parts.grommets().stream().filter(it -> it.id().equals(id)), it -> it.name()))
         .or(() -> named(parts.clips().stream().filter(it -> it.id().equals(id)), it -> it.name()))
         .or(
             () ->
