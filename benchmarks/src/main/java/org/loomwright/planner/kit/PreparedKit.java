@@ -46,8 +46,7 @@ record PreparedKit(
     Choice choice =
         new ChoiceFinder(ways, builds.possible(), prices::of, costs::openingWork).find();
     List<CaseSet> sets = CaseMaker.of(choice);
-    List<Strand> strands =
-        PulledTogether.of(order, StrandMaker.of(sets, routes), routes).strands();
+    List<Strand> strands = PulledTogether.of(order, StrandMaker.of(sets, routes), routes).strands();
     Feeds feeds = new Feeds(order, strands);
     Ends ends = new Ends(order, facts, sets, strands);
     LeadMaker maker = new LeadMaker(order, strands, feeds, ends);

@@ -26,11 +26,11 @@ final class BundleLines {
             + Summary.counted(thickest.get().wires().size(), "lead"));
     int clips =
         bundles.stream().flatMap(it -> it.clips().stream()).mapToInt(Bundle.Clips::count).sum();
-    long grommets =
+    int grommets =
         bundles.stream()
             .flatMap(it -> it.passages().stream())
-            .filter(it -> it.grommet().isPresent())
-            .count();
+            .mapToInt(it -> it.grommet().isPresent() ? 1 : 0)
+            .sum();
     if (clips > 0) {
       parts.add(Summary.counted(clips, "clip"));
     }
