@@ -1,6 +1,5 @@
 package org.loomwright.planner.kit;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.loomwright.model.kit.KitOrder;
@@ -40,15 +39,14 @@ record PreparedKit(
   static PreparedKit of(KitOrder order) {
     Builds builds = Builds.of(order.vehicle());
     Facts facts = new Facts(order.vehicle(), builds);
-    Routes routes = new Routes(order.vehicle());
+    Routes routes = new Routes(order.vehicle(), order.rules());
     LeadCosts costs = new LeadCosts(order, routes);
     Map<NeedAt, List<Way>> ways = new WayFinder(order, facts, costs).find(Needs.of(order));
     DraftPrices prices = new DraftPrices(order, costs, ways);
     Choice choice =
         new ChoiceFinder(ways, builds.possible(), prices::of, costs::openingWork).find();
     List<CaseSet> sets = CaseMaker.of(choice);
-    List<Strand> strands = new ArrayList<>();
-    sets.forEach(set -> strands.addAll(StrandMaker.of(set, routes)));
+    List<Strand> strands = PulledTogether.of(order, StrandMaker.of(sets, routes), routes).strands();
     Feeds feeds = new Feeds(order, strands);
     Ends ends = new Ends(order, facts, sets, strands);
     LeadMaker maker = new LeadMaker(order, strands, feeds, ends);

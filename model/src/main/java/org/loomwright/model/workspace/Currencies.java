@@ -5,8 +5,10 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.loomwright.model.parts.Clip;
 import org.loomwright.model.parts.Covering;
 import org.loomwright.model.parts.Fuse;
+import org.loomwright.model.parts.Grommet;
 import org.loomwright.model.parts.Housing;
 import org.loomwright.model.parts.Parts;
 import org.loomwright.model.parts.Ring;
@@ -69,6 +71,12 @@ final class Currencies {
       add(scope, it, "price", it.price());
     }
     for (Covering it : parts.coverings()) {
+      add(scope, it, "price", it.price());
+    }
+    for (Grommet it : parts.grommets()) {
+      add(scope, it, "price", it.price());
+    }
+    for (Clip it : parts.clips()) {
       add(scope, it, "price", it.price());
     }
     for (Sundry it : parts.sundries()) {

@@ -3,9 +3,11 @@ package org.loomwright.model.workspace;
 import java.util.HashMap;
 import java.util.Map;
 import org.loomwright.model.parts.Cavity;
+import org.loomwright.model.parts.Clip;
 import org.loomwright.model.parts.Covering;
 import org.loomwright.model.parts.CoveringForm;
 import org.loomwright.model.parts.Fuse;
+import org.loomwright.model.parts.Grommet;
 import org.loomwright.model.parts.Housing;
 import org.loomwright.model.parts.Parts;
 import org.loomwright.model.parts.Ring;
@@ -44,6 +46,8 @@ final class PartsChecks {
     scope.unique(list.splices(), "id", Splice::id, seen);
     scope.unique(list.fuses(), "id", Fuse::id, seen);
     scope.unique(list.coverings(), "id", Covering::id, seen);
+    scope.unique(list.grommets(), "id", Grommet::id, seen);
+    scope.unique(list.clips(), "id", Clip::id, seen);
     scope.unique(list.sundries(), "id", Sundry::id, seen);
     for (Wire it : list.wires()) {
       positive(it, "diameter", it.diameter());
@@ -94,6 +98,14 @@ final class PartsChecks {
     for (Covering it : list.coverings()) {
       covering(it);
     }
+    for (Grommet it : list.grommets()) {
+      scope.ordered(it, "holeLeast", it.holeLeast(), "holeMost", it.holeMost());
+      scope.ordered(it, "bundleLeast", it.bundleLeast(), "bundleMost", it.bundleMost());
+      scope.ordered(it, "bundleMost", it.bundleMost(), "holeMost", it.holeMost());
+    }
+    for (Clip it : list.clips()) {
+      scope.ordered(it, "bundleLeast", it.bundleLeast(), "bundleMost", it.bundleMost());
+    }
   }
 
   private void housing(Housing it) {
@@ -135,7 +147,20 @@ final class PartsChecks {
   private void covering(Covering it) {
     positive(it, "bundleMost", it.bundleMost());
     it.wall().ifPresent(wall -> positive(it, "wall", wall));
+    it.tapeWidth().ifPresent(width -> positive(it, "tapeWidth", width));
     it.inner().ifPresent(inner -> scope.ordered(it, "bundleMost", it.bundleMost(), "inner", inner));
+    if (scope.sound(it)
+        && it.tapeWidth().isPresent()
+        && it.form()
+            .filter(form -> form == CoveringForm.TAPE || form == CoveringForm.CLOTH_TAPE)
+            .isEmpty()) {
+      scope.problem(
+          it,
+          "tapeWidth",
+          it.tapeWidth().get().text(),
+          "only a tape has a width of its own; write \"form\": \"tape\" or \"cloth-tape\", or"
+              + " leave the key out");
+    }
     if (scope.sound(it)
         && it.inner().isPresent()
         && it.form().filter(CoveringForm.CONDUIT::equals).isEmpty()) {

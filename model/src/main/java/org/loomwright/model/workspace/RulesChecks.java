@@ -27,6 +27,7 @@ final class RulesChecks {
         rules.cutRounding().value().mm(),
         rules.cutRounding().value().text());
     rules.electrics().ifPresent(it -> ElectricChecks.check(scope, it));
+    rules.runs().ifPresent(it -> LayingChecks.check(scope, it));
   }
 
   private void share(Rules rules, String key, Sourced<Percent> share) {

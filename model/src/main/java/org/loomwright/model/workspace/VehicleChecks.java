@@ -56,6 +56,7 @@ final class VehicleChecks {
     }
     TraitChecks.check(scope, vehicle, names);
     RunChecks.check(scope, vehicle, names);
+    LayingChecks.check(scope, vehicle);
     vehicle.connectors().forEach(this::connector);
     vehicle.fuseBlocks().forEach(this::block);
     for (GroundStud ground : vehicle.grounds()) {

@@ -156,6 +156,10 @@ public record Names(KitOrder order, Plan plan) {
                 named(parts.coverings().stream().filter(it -> it.id().equals(id)), it -> it.name()))
         .or(
             () ->
+                named(parts.grommets().stream().filter(it -> it.id().equals(id)), it -> it.name()))
+        .or(() -> named(parts.clips().stream().filter(it -> it.id().equals(id)), it -> it.name()))
+        .or(
+            () ->
                 named(parts.sundries().stream().filter(it -> it.id().equals(id)), it -> it.name()))
         .orElse(id);
   }

@@ -192,7 +192,8 @@ public final class GuideMaker {
 
   // Acts in batches that are worked off without going elsewhere.
   private List<List<Draft>> acts() {
-    LeadSteps steps = new LeadSteps(order, facts, regions, names);
+    LeadSteps steps =
+        new LeadSteps(order, facts, regions, names, new LayWords(order, made.harness(), names));
     List<List<Draft>> acts = new ArrayList<>();
     List<Draft> lays = new ArrayList<>();
     acts.add(lays);

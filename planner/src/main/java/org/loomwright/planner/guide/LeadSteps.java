@@ -28,39 +28,22 @@ final class LeadSteps {
   private final Facts facts;
   private final CaseRegions regions;
   private final Names names;
+  private final LayWords laying;
   private final Rules rules;
 
-  LeadSteps(KitOrder order, Facts facts, CaseRegions regions, Names names) {
+  LeadSteps(KitOrder order, Facts facts, CaseRegions regions, Names names, LayWords laying) {
     this.order = order;
     this.facts = facts;
     this.regions = regions;
     this.names = names;
+    this.laying = laying;
     this.rules = order.rules();
   }
 
   /** Lays every lead that the build uses. */
   Draft lay(Lead lead) {
-    String from = names.place(lead.a().place());
-    String to = names.place(lead.b().place());
-    String along =
-        String.join(
-            ", then ",
-            order.vehicle().runs().stream()
-                .filter(run -> lead.runs().contains(run.id()))
-                .map(run -> run.follows())
-                .distinct()
-                .toList());
     return new Draft("lay/" + lead.id(), StepKind.ACT, lead.a().place(), regions.using(lead))
-        .say(
-            "Lay lead " + lead.label(),
-            lead.a().place().equals(lead.b().place())
-                ? "It stays at " + from + "."
-                : "Lay it from "
-                    + from
-                    + " to "
-                    + to
-                    + (along.isEmpty() ? "." : ", along " + along + ".")
-                    + " Fix it every 200 mm, clear of edges, heat and moving parts.")
+        .say("Lay lead " + lead.label(), laying.of(lead))
         .live(false)
         .does(new Act.Lay(lead.id()), Undo.EASILY)
         .relies(lead.needs())

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.loomwright.model.design.Check;
 import org.loomwright.model.design.FuseFit;
+import org.loomwright.model.design.Harness;
 import org.loomwright.model.design.TraceLine;
 import org.loomwright.model.kit.KitOrder;
 import org.loomwright.model.vehicle.Circuit;
@@ -34,7 +35,11 @@ final class CheckMaker {
   }
 
   List<Check> make(
-      List<FuseFit> fuses, Evaluation evaluation, BundleHeats heats, boolean complete) {
+      List<FuseFit> fuses,
+      Evaluation evaluation,
+      BundleHeats heats,
+      boolean complete,
+      Harness harness) {
     leads.forEach(this::protection);
     leads.forEach(this::leastArea);
     new EndChecks(order, leads.stream().map(Sized::lead).toList(), list).check();
@@ -50,6 +55,7 @@ final class CheckMaker {
     fuses.forEach(this::slotRating);
     new SelectivityChecks(leads, feeds, list).check();
     new CapacityChecks(sets, list).check();
+    new BundleChecks(order, list).check(harness, leads);
     return list.checks();
   }
 

@@ -1,49 +1,94 @@
 package org.loomwright.planner.kit;
 
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.DoublePredicate;
 import org.loomwright.model.kit.KitOrder;
 import org.loomwright.model.parts.Covering;
+import org.loomwright.model.parts.CoveringForm;
 import org.loomwright.model.quantity.Length;
-import org.loomwright.model.vehicle.Place;
+import org.loomwright.model.rules.RunDefaults;
 import org.loomwright.model.vehicle.Run;
+import org.loomwright.physics.packing.BundleSize;
+import org.loomwright.planner.route.Laying;
 
 /** The covering of a bundle, and what it does to the bundle's heat. */
 final class Coverings {
   private final KitOrder order;
+  private final Laying laying;
+  private final Map<List<Double>, BundleSize.Result> packed = new HashMap<>();
 
   Coverings(KitOrder order) {
     this.order = order;
+    this.laying = new Laying(order.vehicle(), order.rules());
+  }
+
+  /** The bundle as tight as found, its wires in the order given. */
+  BundleSize.Result packed(List<Double> diametersMm) {
+    return packed.computeIfAbsent(
+        List.copyOf(diametersMm), it -> BundleSize.of(new BundleSize.Input(it)));
   }
 
   /** The cheapest covering that takes the bundle and the heat of its run; empty if none does. */
   Optional<Covering> of(Run run, List<Double> diametersMm) {
-    double bundleMm = bundleMm(diametersMm);
-    double ambientC = ambientC(run);
+    double ambientC = laying.ambientC(run);
     return order.parts().coverings().stream()
-        .filter(it -> it.bundleMost().mm() >= bundleMm && it.rating().celsius() >= ambientC)
+        .filter(it -> it.rating().celsius() >= ambientC)
+        .filter(it -> within(diametersMm, mm -> takes(it, mm)))
         .min(
             Comparator.comparing((Covering it) -> it.price().amount()).thenComparing(Covering::id));
   }
 
+  private boolean takes(Covering covering, double bundleMm) {
+    return covering.bundleMost().mm() >= bundleMm
+        && fill(covering, bundleMm)
+            .map(it -> it <= RunDefaults.conduitFill(order.rules()).value().fraction())
+            .orElse(true);
+  }
+
+  /** Share of a conduit's inner section that a bundle takes; empty for what lies on the bundle. */
+  static Optional<Double> fill(Covering covering, double bundleMm) {
+    return covering
+        .form()
+        .filter(CoveringForm.CONDUIT::equals)
+        .map(
+            conduit -> {
+              double share = bundleMm / covering.inner().orElse(covering.bundleMost()).mm();
+              return share * share;
+            });
+  }
+
+  /**
+   * Whether a bundle's diameter is small enough. Packing takes its time, and most bundles are far
+   * from any limit; so bounds on the diameter answer first.
+   */
+  private boolean within(List<Double> diametersMm, DoublePredicate enough) {
+    double sumMm = diametersMm.stream().mapToDouble(it -> it).sum();
+    double rootMm = Math.sqrt(diametersMm.stream().mapToDouble(it -> it * it).sum());
+    // Circles of at most half the area of a round always find room in it (Fekete, Keldenich and
+    // Scheffer 2019); wires in a row are no wider than their diameters together.
+    if (enough.test(Math.min(sumMm, Math.sqrt(2) * rootMm))) {
+      return true;
+    }
+    return enough.test(rootMm) && enough.test(packed(diametersMm).diameterMm());
+  }
+
   /** Highest ambient along a run, °C: its own, or that of the hotter end. */
   double ambientC(Run run) {
-    double endsC = Math.max(placeC(run.from()), placeC(run.to()));
-    return run.ambient().map(it -> Math.max(it.celsius(), endsC)).orElse(endsC);
+    return laying.ambientC(run);
   }
 
-  /** Bundle diameter by 1.2 times the root of the sum of squares (common practice), mm. */
-  private static double bundleMm(List<Double> diametersMm) {
-    return 1.2 * Math.sqrt(diametersMm.stream().mapToDouble(it -> it * it).sum());
-  }
-
-  private double placeC(String place) {
-    return order
-        .vehicle()
-        .place(place)
-        .map((Place it) -> it.ambient().celsius())
-        .orElseThrow(() -> new IllegalStateException("no place " + place));
+  /** Diameter over a covering, mm. */
+  static double overallMm(Covering part, List<Double> diametersMm, double bundleMm) {
+    org.loomwright.physics.heat.Covering layer = layer(part, diametersMm);
+    double insideMm =
+        part.form().filter(CoveringForm.CONDUIT::equals).isPresent()
+            ? part.inner().orElse(part.bundleMost()).mm()
+            : bundleMm + 2 * layer.gapMm();
+    return insideMm + 2 * layer.wallMm();
   }
 
   /**

@@ -52,10 +52,8 @@ public final class DesignMaker {
    */
   public Made make(Choice choice, boolean verify) {
     List<CaseSet> sets = CaseMaker.of(choice);
-    List<Strand> strands = new ArrayList<>();
-    for (CaseSet set : sets) {
-      strands.addAll(StrandMaker.of(set, routes));
-    }
+    PulledTogether tree = PulledTogether.of(order, StrandMaker.of(sets, routes), routes);
+    List<Strand> strands = tree.strands();
     Feeds feeds = new Feeds(order, strands);
     Ends ends = new Ends(order, facts, sets, strands);
     JointCases joint = new JointCases(sets);
@@ -71,11 +69,13 @@ public final class DesignMaker {
     PartsOf parts = new PartsOf(order, sets, joints, housings, fuses);
     List<PartNumber> numbers = new Numbers(order, sets, leads, parts).choose(facts.builds());
     NetworkRecords networks = new NetworkRecords(made.evaluation());
+    Harness harness = new HarnessMaker(order, routes.laying(), tree).make(sized);
     List<String> notes = new ArrayList<>(networks.notes());
+    notes.addAll(harness.notes());
     List<Check> checks =
         new ArrayList<>(
             new CheckMaker(order, sets, sized, feeds)
-                .make(fuses, made.evaluation(), evaluator.heats(), joint.complete()));
+                .make(fuses, made.evaluation(), evaluator.heats(), joint.complete(), harness));
     if (verify) {
       Verified verified = evaluator.verify(made.evaluation());
       notes.add(verified.words());
@@ -89,9 +89,9 @@ public final class DesignMaker {
             housings,
             fuses,
             numbers),
-        Harness.NONE,
+        harness,
         checks,
-        List.of(),
+        new ProtectionCurves(order, feeds).of(sized),
         networks.states(),
         notes);
   }

@@ -46,7 +46,7 @@ final class Evaluator {
     this.tuples = List.copyOf(tuples);
     this.fuses = Map.copyOf(fuses);
     this.ends = new EndOhms(order);
-    this.lengths = new Lengths(order.rules());
+    this.lengths = new Lengths(order, strands);
     this.solver = new CaseSolver(order);
     this.heats = new BundleHeats(order, strands);
   }
@@ -114,7 +114,7 @@ final class Evaluator {
                 name(i),
                 draft.get(),
                 Conductors.of(wire),
-                lengths.finishedMm(strand.route()) / 1000,
+                lengths.finishedMm(strand) / 1000,
                 conductorC.getOrDefault(strand, wire.rating().celsius()),
                 ends.of(draft.get().a(), wire),
                 ends.of(draft.get().b(), wire)));

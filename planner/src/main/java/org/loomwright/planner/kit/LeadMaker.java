@@ -33,7 +33,7 @@ final class LeadMaker {
     this.strands = List.copyOf(strands);
     this.feeds = feeds;
     this.bundles = new Bundles(strands);
-    this.lengths = new Lengths(order.rules());
+    this.lengths = new Lengths(order, strands);
     this.ends = ends;
   }
 
@@ -125,7 +125,7 @@ final class LeadMaker {
 
   private WireNeed need(Strand strand) {
     Rules rules = order.rules();
-    double lengthMm = lengths.finishedMm(strand.route());
+    double lengthMm = lengths.finishedMm(strand);
     double least =
         (strand.kind() == CircuitKind.SIGNAL ? rules.leastSignalArea() : rules.leastSupplyArea())
             .value()
@@ -145,8 +145,7 @@ final class LeadMaker {
       }
       double chainMm =
           feeds.chainsThrough(strand, caseId).stream()
-              .mapToDouble(
-                  chain -> chain.stream().mapToDouble(it -> lengths.finishedMm(it.route())).sum())
+              .mapToDouble(chain -> chain.stream().mapToDouble(it -> lengths.finishedMm(it)).sum())
               .max()
               .orElse(lengthMm);
       restMm = Math.max(restMm, chainMm - lengthMm + returnMm(strand, caseId));
@@ -169,7 +168,7 @@ final class LeadMaker {
   // much again as itself, in the same size.
   private double returnMm(Strand strand, String caseId) {
     if (strand.kind() == CircuitKind.GROUND) {
-      return lengths.finishedMm(strand.route());
+      return lengths.finishedMm(strand);
     }
     return strands.stream()
         .filter(it -> it.kind() == CircuitKind.GROUND)
@@ -180,7 +179,7 @@ final class LeadMaker {
                         ground ->
                             strand.needs(caseId).stream()
                                 .anyMatch(own -> own.plug().equals(ground.plug()))))
-        .mapToDouble(it -> lengths.finishedMm(it.route()))
+        .mapToDouble(it -> lengths.finishedMm(it))
         .max()
         .orElse(0);
   }

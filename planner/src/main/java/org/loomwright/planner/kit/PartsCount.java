@@ -10,7 +10,11 @@ final class PartsCount {
   private final Map<String, Double> metres = new TreeMap<>();
 
   PartsCount piece(String part) {
-    pieces.merge(part, 1.0, Double::sum);
+    return pieces(part, 1);
+  }
+
+  PartsCount pieces(String part, int number) {
+    pieces.merge(part, (double) number, Double::sum);
     return this;
   }
 

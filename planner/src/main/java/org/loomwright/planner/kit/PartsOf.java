@@ -1,6 +1,5 @@
 package org.loomwright.planner.kit;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -8,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.loomwright.model.design.Bundle;
 import org.loomwright.model.design.EndUse;
 import org.loomwright.model.design.FuseFit;
 import org.loomwright.model.design.Joint;
@@ -20,7 +20,6 @@ import org.loomwright.model.parts.Cavity;
 import org.loomwright.model.parts.Housing;
 import org.loomwright.model.parts.SundryUse;
 import org.loomwright.model.rules.Rules;
-import org.loomwright.model.vehicle.Run;
 import org.loomwright.planner.landing.EndParts;
 import org.loomwright.planner.sizing.Prices;
 
@@ -36,6 +35,7 @@ final class PartsOf {
   private final Map<String, CaseSet> sets;
   private final EndParts ends;
   private final Prices prices;
+  private final BundleMaker bundleMaker;
 
   PartsOf(
       KitOrder order,
@@ -49,6 +49,7 @@ final class PartsOf {
     this.fuses = fuses;
     this.ends = new EndParts(order);
     this.prices = new Prices(order);
+    this.bundleMaker = new BundleMaker(order);
     this.sets = new HashMap<>();
     sets.forEach(set -> this.sets.put(set.letter(), set));
   }
@@ -80,7 +81,7 @@ final class PartsOf {
         housing(housing, count);
       }
     }
-    covering(leads, count);
+    bundles(leads, count);
     sets.values().stream()
         .sorted(Comparator.comparing(CaseSet::letter))
         .forEach(set -> count.add(site(set, leads, cases)));
@@ -171,21 +172,12 @@ final class PartsOf {
     ends.sundry(SundryUse.LABEL).ifPresent(it -> count.piece(it.id()));
   }
 
-  // Every run that carries an added lead is covered over its length with the cheapest covering that
-  // takes the bundle and its heat.
-  private void covering(List<Lead> leads, PartsCount count) {
-    Map<String, List<Double>> diametersMm = new HashMap<>();
-    for (Lead lead : leads) {
-      double diameterMm = order.parts().wire(lead.wire()).map(it -> it.diameter().mm()).orElse(0.0);
-      lead.runs()
-          .forEach(run -> diametersMm.computeIfAbsent(run, r -> new ArrayList<>()).add(diameterMm));
-    }
-    Coverings coverings = new Coverings(order);
-    for (Run run : order.vehicle().runs()) {
-      List<Double> bundle = diametersMm.get(run.id());
-      if (bundle != null) {
-        coverings.of(run, bundle).ifPresent(it -> count.metres(it.id(), run.length().mm() / 1000));
-      }
+  // What the bundles of these leads are covered with, held by and led through.
+  private void bundles(List<Lead> leads, PartsCount count) {
+    for (Bundle bundle : bundleMaker.of(leads)) {
+      bundle.covering().ifPresent(it -> count.metres(it.part(), it.lengthMm() / 1000));
+      bundle.clips().ifPresent(it -> count.pieces(it.part(), it.count()));
+      bundle.passages().stream().flatMap(it -> it.grommet().stream()).forEach(count::piece);
     }
   }
 }

@@ -28,6 +28,8 @@ final class PriceList {
     parts.splices().forEach(it -> put(it.id(), it.name(), it.price()));
     parts.fuses().forEach(it -> put(it.id(), it.name(), it.price()));
     parts.coverings().forEach(it -> put(it.id(), it.name(), it.price()));
+    parts.grommets().forEach(it -> put(it.id(), it.name(), it.price()));
+    parts.clips().forEach(it -> put(it.id(), it.name(), it.price()));
     parts.sundries().forEach(it -> put(it.id(), it.name(), it.price()));
   }
 

@@ -89,6 +89,26 @@ final class Strand {
     return List.copyOf(all);
   }
 
+  /** The same strand on another path between the same places. */
+  Strand along(Route other) {
+    Strand moved = new Strand(component, first, other);
+    moved.byCase.putAll(byCase);
+    moved.needsByCase.putAll(needsByCase);
+    return moved;
+  }
+
+  /**
+   * The end at one side as the bench makes it: a terminal or joint can be cut off and spliced in
+   * the vehicle, not the other way round.
+   */
+  Touch made(boolean a) {
+    Set<Touch> touches = touches(a).keySet();
+    return touches.stream()
+        .filter(it -> !(it instanceof Touch.AtCircuit))
+        .findFirst()
+        .orElseGet(() -> touches.iterator().next());
+  }
+
   /** Distinct ends at one side, each with the cases that use it; most used first. */
   Map<Touch, List<String>> touches(boolean a) {
     Map<Touch, List<String>> touches = new LinkedHashMap<>();

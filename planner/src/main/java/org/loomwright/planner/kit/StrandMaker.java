@@ -16,7 +16,12 @@ import org.loomwright.planner.ways.Way;
 final class StrandMaker {
   private StrandMaker() {}
 
-  static List<Strand> of(CaseSet set, Routes routes) {
+  /** The strands of all components, each on its own shortest path. */
+  static List<Strand> of(List<CaseSet> sets, Routes routes) {
+    return sets.stream().flatMap(set -> of(set, routes).stream()).toList();
+  }
+
+  private static List<Strand> of(CaseSet set, Routes routes) {
     Map<String, LeadDraft> drafts = new LinkedHashMap<>();
     Map<String, Map<String, Set<NeedAt>>> uses = new LinkedHashMap<>();
     for (CaseSet.Member member : set.members()) {

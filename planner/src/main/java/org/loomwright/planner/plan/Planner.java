@@ -45,7 +45,6 @@ public final class Planner {
   // What a reader should know of how far the figures go.
   private static final List<String> NOTES =
       List.of(
-          "Leads take the shortest path over allowed runs, not one tree of least length.",
           "Part numbers: one for all and every division by one component's cases were compared.",
           "Question order: exact within phases of up to five questions, beyond that by effort.");
 
@@ -85,7 +84,7 @@ public final class Planner {
     if (builds.possible().isEmpty()) {
       throw new ImpossibleVehicle(order.vehicle());
     }
-    Routes routes = new Routes(order.vehicle());
+    Routes routes = new Routes(order.vehicle(), order.rules());
     LeadCosts costs = new LeadCosts(order, routes);
     Map<NeedAt, List<Way>> ways = new WayFinder(order, facts, costs).find(needs);
     DraftPrices prices = new DraftPrices(order, costs, ways);

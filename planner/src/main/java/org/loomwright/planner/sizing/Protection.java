@@ -15,6 +15,7 @@ import org.loomwright.physics.Verdict;
 import org.loomwright.physics.protection.DamageLine;
 import org.loomwright.physics.protection.LoadPoint;
 import org.loomwright.physics.protection.LoadingLimit;
+import org.loomwright.physics.protection.ProtectionChart;
 import org.loomwright.physics.protection.ProtectionCheck;
 import org.loomwright.physics.protection.ProtectionRequest;
 import org.loomwright.physics.wire.Conductor;
@@ -66,6 +67,15 @@ public final class Protection {
     List<Check> checks = new ArrayList<>(behindFuse(wire, need, trace));
     checks.addAll(carrying.checks());
     return new Result(checks, trace.addAll(carrying.trace()).build());
+  }
+
+  /**
+   * A fuse against the wire behind it over current and time, from the same request as the checks.
+   *
+   * @throws org.loomwright.physics.SumException where something is outside the range of the sums
+   */
+  public static ProtectionChart chart(Wire wire, WireNeed need, FuseBefore before) {
+    return ProtectionChart.of(request(wire, need, before));
   }
 
   // Each by name once, with the fuse that leaves the least margin.

@@ -262,7 +262,7 @@ class ContestTest {
 
   private static Choice choose(KitOrder order) {
     Builds builds = Builds.of(order.vehicle());
-    LeadCosts costs = new LeadCosts(order, new Routes(order.vehicle()));
+    LeadCosts costs = new LeadCosts(order, new Routes(order.vehicle(), order.rules()));
     Map<NeedAt, List<Way>> ways =
         new WayFinder(order, new Facts(order.vehicle(), builds), costs).find(Needs.of(order));
     return new ChoiceFinder(ways, builds.possible(), lead -> 1, opening -> 1).find();

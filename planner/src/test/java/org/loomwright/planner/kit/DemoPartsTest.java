@@ -21,6 +21,9 @@ import org.loomwright.model.design.PartLine;
 import org.loomwright.model.design.PartNumber;
 import org.loomwright.model.design.Plan;
 import org.loomwright.model.design.Step;
+import org.loomwright.model.kit.KitOrder;
+import org.loomwright.model.vehicle.Run;
+import org.loomwright.physics.packing.BundleSize;
 import org.loomwright.planner.fixture.AllBuilds;
 import org.loomwright.planner.plan.Demo;
 import org.loomwright.planner.plan.Walker;
@@ -49,6 +52,12 @@ class DemoPartsTest {
       Map<String, Double> held = new TreeMap<>(pieces(number));
       // Labels: one at each end.
       assertThat(held.remove("LB-W")).isEqualTo(2.0 * number.leads().size());
+      bundleParts(plan, number, Demo.order(kit))
+          .forEach(
+              (part, amount) ->
+                  assertThat(held.remove(part))
+                      .as("%s in %s", part, number.id())
+                      .isEqualTo((double) amount));
       // In the demo the worst of all letters comes together on some build.
       assertThat(held.keySet()).isEqualTo(most.getOrDefault(number.id(), Map.of()).keySet());
       held.forEach(
@@ -58,6 +67,36 @@ class DemoPartsTest {
                   .isEqualTo(
                       (double) most.getOrDefault(number.id(), Map.of()).getOrDefault(part, 0)));
     }
+  }
+
+  /** Clips and grommets of the demo: a clip 100 mm from both ends, others 200 mm apart or less. */
+  private static Map<String, Integer> bundleParts(Plan plan, PartNumber number, KitOrder order) {
+    Map<String, Integer> parts = new TreeMap<>();
+    for (Run run : order.vehicle().runs()) {
+      List<Lead> leads =
+          plan.design().leads().stream()
+              .filter(it -> number.leads().contains(it.id()) && it.runs().contains(run.id()))
+              .toList();
+      if (leads.isEmpty()) {
+        continue;
+      }
+      List<Double> diametersMm =
+          leads.stream()
+              .map(it -> order.parts().wire(it.wire()).orElseThrow().diameter().mm())
+              .toList();
+      double bundleMm = BundleSize.of(new BundleSize.Input(diametersMm)).diameterMm();
+      // Fleece tape 0.3 mm thick up to 12 mm, then two layers.
+      double overMm = bundleMm + (bundleMm <= 12 ? 0.6 : 1.2);
+      double lengthMm = run.length().mm() + run.tolerance().mm();
+      parts.merge(
+          overMm <= 9 ? "CP-9" : "CP-16",
+          (int) Math.ceil((lengthMm - 200) / 200) + 1,
+          Integer::sum);
+      run.holes().stream()
+          .filter(hole -> hole.bore().isEmpty())
+          .forEach(hole -> parts.merge("GR-25", 1, Integer::sum));
+    }
+    return parts;
   }
 
   @Test

@@ -35,7 +35,12 @@ class HandReckonedTest {
   private static final double AMBIENT_C = 40;
 
   // The shop's rules: 50 mm slack and 20 mm service loop at each end.
-  private static final double ENDS_M = 2 * 0.050 + 2 * 0.020;
+  // Slack and service loop; a connector reaches from its first cavity to its eighth besides.
+  private static final double PLAIN_M = 0.050 + 0.020;
+  private static final double CONNECTOR_M = PLAIN_M + 7 * 0.010;
+  private static final double ENDS_M = PLAIN_M + CONNECTOR_M;
+  // The joint lies on the run by which the trunk comes, a splice spacing from the branches' place.
+  private static final double JOINT_M = 0.050;
   private static final double RUN_M = 1.200 + 0.020;
 
   // ElectricDefaults: battery old and cold, crimp and contact, splice, ring on its stud, body, fuse
@@ -197,9 +202,9 @@ class HandReckonedTest {
     Sized trunk = ending(kit, "slot b f1", "joint J1 at middle");
     Sized toFar = ending(kit, "joint J1 at middle", "cavity k 1");
     Sized toNear = ending(kit, "joint J1 at middle", "cavity k2 1");
-    double trunkOhm = leadOhm(trunk, RUN_M + ENDS_M, 7);
-    double farOhm = leadOhm(toFar, RUN_M + ENDS_M, 3);
-    double nearOhm = leadOhm(toNear, ENDS_M, 4);
+    double trunkOhm = leadOhm(trunk, RUN_M - JOINT_M + PLAIN_M, 7);
+    double farOhm = leadOhm(toFar, RUN_M + JOINT_M + CONNECTOR_M, 3);
+    double nearOhm = leadOhm(toNear, JOINT_M + CONNECTOR_M, 4);
     double sharedV = 7 * (fuseOhm(trunk) + CONTACT_OHM + trunkOhm + SPLICE_OHM);
     double farV = sharedV + 3 * (SPLICE_OHM + farOhm + CONTACT_OHM);
     double nearV = sharedV + 4 * (SPLICE_OHM + nearOhm + CONTACT_OHM);

@@ -43,11 +43,10 @@ public final class SolvedKit {
     this.order = order;
     this.builds = Builds.of(order.vehicle());
     this.facts = new Facts(order.vehicle(), builds);
-    this.routes = new Routes(order.vehicle());
+    this.routes = new Routes(order.vehicle(), order.rules());
     this.choice = choice(order, facts, routes);
     this.sets = CaseMaker.of(choice);
-    List<Strand> strands = new ArrayList<>();
-    sets.forEach(set -> strands.addAll(StrandMaker.of(set, routes)));
+    List<Strand> strands = PulledTogether.of(order, StrandMaker.of(sets, routes), routes).strands();
     Feeds feeds = new Feeds(order, strands);
     this.ends = new Ends(order, facts, sets, strands);
     JointCases joint = new JointCases(sets);
@@ -67,7 +66,7 @@ public final class SolvedKit {
   /** The cases of a kit alone. */
   static List<CaseSet> sets(KitOrder order, Builds builds) {
     Facts facts = new Facts(order.vehicle(), builds);
-    return CaseMaker.of(choice(order, facts, new Routes(order.vehicle())));
+    return CaseMaker.of(choice(order, facts, new Routes(order.vehicle(), order.rules())));
   }
 
   /** Solves a kit. */

@@ -28,6 +28,8 @@ class ChecksTest {
           "splice",
           "stud",
           "apart",
+          "bundle",
+          "joint",
           "selectivity",
           "network");
 

@@ -138,7 +138,7 @@ class WaysOracleTest {
     return new WayFinder(
             order,
             new Facts(order.vehicle(), builds),
-            new LeadCosts(order, new Routes(order.vehicle())))
+            new LeadCosts(order, new Routes(order.vehicle(), order.rules())))
         .find(Needs.of(order));
   }
 

@@ -55,6 +55,7 @@ public final class Summary {
     summary.unserved();
     summary.partNumbers();
     new LeadLines(summary.names, summary.rest).write(summary.screen);
+    BundleLines.write(plan, summary.screen);
     CheckLines.write(plan, summary.rest, summary.screen);
     new ProofLines(summary.names, summary.rest).write(summary.screen);
     summary.notes();
