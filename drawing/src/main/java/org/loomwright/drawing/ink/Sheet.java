@@ -153,6 +153,30 @@ public final class Sheet {
     body.append("/>");
   }
 
+  /**
+   * A picture from outside, stretched to a box and faded.
+   *
+   * @param data "data:image/…;base64,…"
+   * @param opacity 0 to 1
+   */
+  public void image(String name, Box box, String data, double opacity) {
+    body.append("<image class=\"")
+        .append(name)
+        .append("\" x=\"")
+        .append(Svg.number(box.left()))
+        .append("\" y=\"")
+        .append(Svg.number(box.top()))
+        .append("\" width=\"")
+        .append(Svg.number(box.width()))
+        .append("\" height=\"")
+        .append(Svg.number(box.height()))
+        .append("\" preserveAspectRatio=\"none\" opacity=\"")
+        .append(Svg.number(opacity))
+        .append("\" xmlns:xlink=\"http://www.w3.org/1999/xlink\" xlink:href=\"")
+        .append(Svg.escape(data))
+        .append("\"/>");
+  }
+
   /** The finished picture. */
   public String svg(double widthMm, double heightMm, String title) {
     String width = Svg.number(widthMm);

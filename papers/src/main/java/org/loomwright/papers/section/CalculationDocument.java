@@ -14,7 +14,7 @@ public final class CalculationDocument {
   /** The calculation report of a pack. */
   public static String of(Pack pack) {
     Calculation report = CalculationMaker.of(pack.names());
-    List<Section> sections = sections(report);
+    List<Section> sections = sections(pack, report);
     Html html = new Html();
     Shell.runningWords(pack, html);
     front(pack, report, sections, html);
@@ -22,8 +22,11 @@ public final class CalculationDocument {
     return Shell.document(pack, "calculation report of a wiring kit", sections, html);
   }
 
-  private static List<Section> sections(Calculation report) {
+  private static List<Section> sections(Pack pack, Calculation report) {
     List<Section> sections = new ArrayList<>(List.of(new HowToReckonSection()));
+    if (BarsSection.hasAny(pack.plan())) {
+      sections.add(new BarsSection());
+    }
     List<Calculation.Subject> others = new ArrayList<>();
     for (Calculation.Subject subject : report.subjects()) {
       if (subject.lead().isEmpty()) {

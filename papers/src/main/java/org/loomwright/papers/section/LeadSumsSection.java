@@ -34,6 +34,7 @@ final class LeadSumsSection implements Section {
         .filter(it -> it.id().equals(subject.lead()))
         .findFirst()
         .ifPresent(it -> facts(pack, it, html));
+    ProtectionCharts.write(pack, subject.lead(), html);
     SumsTables.write(pack, subject, html);
   }
 

@@ -1,6 +1,7 @@
 package org.loomwright.papers.section;
 
 import java.util.List;
+import java.util.Optional;
 import org.loomwright.drawing.Lettering;
 import org.loomwright.model.design.Plan;
 import org.loomwright.model.kit.KitOrder;
@@ -37,6 +38,9 @@ public record Pack(Names names, Lettering lettering) {
         new NumbersSection(),
         new CasesSection(),
         new LeadsSection(),
+        new RunMapSection(Optional.empty()),
+        new BundlesSection(),
+        new StripsSection(),
         new CutSection(),
         new PartsSection(),
         new FacesSection(),

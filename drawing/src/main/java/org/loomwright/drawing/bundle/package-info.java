@@ -1,0 +1,5 @@
+/** Bundles cut across, at true scale. */
+@NullMarked
+package org.loomwright.drawing.bundle;
+
+import org.jspecify.annotations.NullMarked;
