@@ -2,12 +2,10 @@ package org.loomwright.drawing;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.loomwright.drawing.Seen.Spot;
 
 /** Positions in a round face, as on a clock with 12 at the top of the view. */
@@ -24,18 +22,27 @@ final class ClockWords {
   /** Degrees left of the top in which a cavity could be taken for the first or the last. */
   private static final double UNCLEAR = 5;
 
+  /** Another cavity of the ring nearer than this to the direction named makes it unclear. */
+  private static final double CLEAR_IN_RING = 11.25;
+
+  /** The same for any cavity, where the ring is not named. */
+  private static final double CLEAR_AT_ALL = 22.5;
+
+  private static final Ordinals.Line RINGS =
+      new Ordinals.Line("inner ring", "outer ring", "middle ring", " ring", "middle", "outside");
+
   private ClockWords() {}
 
   /** Words for every cavity, or nothing when rings are not plain to see. */
-  static Map<String, String> of(Seen seen) {
+  static Map<String, Phrase> of(Seen seen) {
     double middleX = seen.widthMm() / 2;
     double middleY = seen.heightMm() / 2;
-    Map<String, String> words = new LinkedHashMap<>();
+    Map<String, Phrase> words = new LinkedHashMap<>();
     List<Spot> around = new ArrayList<>();
     for (Spot spot : seen.cavities()) {
       double radius = radius(spot, middleX, middleY);
       if (radius <= MIDDLE * size(spot)) {
-        words.put(spot.number(), "in the middle");
+        words.put(spot.number(), Phrase.plain("in the middle"));
       } else if (radius < AWAY * size(spot)) {
         return Map.of();
       } else {
@@ -50,39 +57,46 @@ final class ClockWords {
     if (rings.isEmpty()) {
       return Map.of();
     }
-    for (int ring = 0; ring < rings.get().size(); ring++) {
-      String name = ringName(ring, rings.get().size());
-      Map<String, String> inRing = ring(rings.get().get(ring), middleX, middleY);
-      if (inRing.isEmpty()) {
-        return Map.of();
+    int count = rings.get().size();
+    for (int i = 0; i < count; i++) {
+      List<Spot> ring = rings.get().get(i);
+      Optional<Phrase> name =
+          count == 1 ? Optional.empty() : Optional.of(Ordinals.inLine(i, count, RINGS));
+      Map<String, Phrase> counted = byCount(ring, middleX, middleY);
+      for (Spot spot : ring) {
+        Phrase at = Phrase.plain(clock(halfHours(angle(spot, middleX, middleY))));
+        Phrase inRing =
+            isClear(spot, ring, CLEAR_IN_RING, middleX, middleY) ? at : counted.get(spot.number());
+        if (isClear(spot, around, CLEAR_AT_ALL, middleX, middleY)) {
+          words.put(spot.number(), at);
+        } else if (inRing == null) {
+          return Map.of();
+        } else {
+          words.put(spot.number(), name.map(inRing::and).orElse(inRing));
+        }
       }
-      inRing.forEach((number, at) -> words.put(number, name.isEmpty() ? at : at + ", " + name));
     }
     return words;
   }
 
-  private static String ringName(int ring, int rings) {
-    return rings == 1
-        ? ""
-        : Ordinals.inLine(
-            ring, rings, "inner ring", "outer ring", "middle ring", " ring", "middle", "outside");
+  /** True when no other cavity is near the direction that names one. */
+  private static boolean isClear(
+      Spot spot, List<Spot> among, double degrees, double middleX, double middleY) {
+    double named = 15 * halfHours(angle(spot, middleX, middleY));
+    return among.stream()
+        .filter(it -> it != spot)
+        .allMatch(
+            it -> {
+              double off = Math.abs(angle(it, middleX, middleY) - named);
+              return Math.min(off, 360 - off) >= degrees;
+            });
   }
 
-  private static Map<String, String> ring(List<Spot> ring, double middleX, double middleY) {
-    Map<String, String> byClock = new LinkedHashMap<>();
-    Set<String> used = new HashSet<>();
-    for (Spot spot : ring) {
-      String at = clock(angle(spot, middleX, middleY));
-      byClock.put(spot.number(), at);
-      used.add(at);
-    }
-    if (used.size() == ring.size()) {
-      return byClock;
-    }
-    // Too close for the clock: count round instead, if the first one is plain to see.
+  /** Counted round, if the first one is plain to see; else nothing. */
+  private static Map<String, Phrase> byCount(List<Spot> ring, double middleX, double middleY) {
     List<Spot> sorted = new ArrayList<>(ring);
     sorted.sort(Comparator.comparingDouble(spot -> fromTop(spot, middleX, middleY)));
-    Map<String, String> byCount = new LinkedHashMap<>();
+    Map<String, Phrase> words = new LinkedHashMap<>();
     for (int i = 0; i < sorted.size(); i++) {
       double next =
           i + 1 < sorted.size()
@@ -91,16 +105,21 @@ final class ClockWords {
       if (next - fromTop(sorted.get(i), middleX, middleY) < 1) {
         return Map.of();
       }
-      byCount.put(
-          sorted.get(i).number(), Ordinals.of(i + 1) + " clockwise, counted from 12 o'clock");
+      words.put(
+          sorted.get(i).number(),
+          new Phrase(Ordinals.of(i + 1) + " clockwise, counted from 12 o'clock", i + 1));
     }
     double last = fromTop(sorted.get(sorted.size() - 1), middleX, middleY);
-    return last > 360 - UNCLEAR ? Map.of() : byCount;
+    return last > 360 - UNCLEAR ? Map.of() : words;
   }
 
-  /** The nearest half hour: "at 2 o'clock" or "between 2 and 3 o'clock". */
-  private static String clock(double angleDegrees) {
-    int halfHours = (int) Math.round(angleDegrees / 15) % 24;
+  /** The nearest half hour, 0 to 23. */
+  private static int halfHours(double angleDegrees) {
+    return (int) Math.round(angleDegrees / 15) % 24;
+  }
+
+  /** "at 2 o'clock" or "between 2 and 3 o'clock". */
+  private static String clock(int halfHours) {
     int hour = halfHours / 2 == 0 ? 12 : halfHours / 2;
     return halfHours % 2 == 0
         ? "at " + hour + " o'clock"

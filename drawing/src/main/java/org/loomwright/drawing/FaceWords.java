@@ -5,13 +5,23 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.loomwright.model.parts.Housing;
 import org.loomwright.model.vehicle.View;
 
 /**
- * Where a cavity is, in words for exactly one view. The words fit one cavity of the housing only.
- * When rows, columns or rings are not plain to see, the moulded number is all that is said: nothing
- * is better than a wrong direction.
+ * Where a cavity is, in words for exactly one view. The words fit one cavity of the housing only,
+ * and are the shortest of their forms that do: fewest words, then least to count, then fewest
+ * letters.
+ *
+ * <p>Forms: row and place in it ("top row, third from the left"; "alone" when it is the only one),
+ * column and place in it, the place alone where there is a single row or column, "top left corner",
+ * "the leftmost of all" and its like, "the largest of all"; in a round face with rings the hour,
+ * with the ring where the hour alone would not do ("at 2 o'clock, outer ring"), "in the middle",
+ * and the count clockwise where hours are too coarse. Every position that is seen is counted, those
+ * that are blocked or moulded closed too: a person who counts holes counts them. When none of the
+ * forms is plain to see, the moulded number is all that is said: nothing is better than a wrong
+ * direction.
  */
 public final class FaceWords {
   private FaceWords() {}
@@ -56,27 +66,34 @@ public final class FaceWords {
       words.put(seen.cavities().get(0).number(), "the only cavity");
       return words;
     }
-    Map<String, String> clock = housing.round() ? ClockWords.of(seen) : Map.of();
-    // In a round face the clock is what people use; rows only when there are no rings.
-    List<Map<String, String>> kinds =
-        clock.isEmpty()
-            ? List.of(GridWords.byRow(seen), GridWords.byColumn(seen), GridWords.corners(seen))
-            : List.of(clock);
+    List<Map<String, Phrase>> kinds = kinds(housing, seen);
     for (Seen.Spot spot : seen.cavities()) {
-      String best = "";
-      for (Map<String, String> kind : kinds) {
-        String phrase = kind.getOrDefault(spot.number(), "");
-        if (!phrase.isEmpty() && (best.isEmpty() || phrase.length() < best.length())) {
-          best = phrase;
-        }
-      }
-      words.put(spot.number(), best.isEmpty() ? byNumber(spot.number()) : best);
+      words.put(
+          spot.number(),
+          kinds.stream()
+              .flatMap(kind -> Optional.ofNullable(kind.get(spot.number())).stream())
+              .min(Phrase.SHORTER)
+              .map(Phrase::text)
+              .orElseGet(() -> byNumber(spot.number())));
     }
     // Two cavities on one spot, or a number moulded twice, must never share their words.
     if (new HashSet<>(words.values()).size() < seen.cavities().size()) {
       words.replaceAll((number, phrase) -> byNumber(number));
     }
     return words;
+  }
+
+  /** Right phrases by kind; each kind names a cavity once at most, and no two alike. */
+  private static List<Map<String, Phrase>> kinds(Housing housing, Seen seen) {
+    Map<String, Phrase> clock = housing.round() ? ClockWords.of(seen) : Map.of();
+    // In a round face the clock is what people use; rows only when there are no rings.
+    return clock.isEmpty()
+        ? List.of(
+            GridWords.byRow(seen),
+            GridWords.byColumn(seen),
+            GridWords.corners(seen),
+            ExtremeWords.of(seen))
+        : List.of(clock);
   }
 
   private static String byNumber(String cavity) {

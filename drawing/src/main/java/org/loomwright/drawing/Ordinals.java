@@ -46,6 +46,27 @@ final class Ordinals {
    *
    * @param index 0 for the first
    * @param count how many there are, two or more
+   * @param line words of the line
+   */
+  static Phrase inLine(int index, int count, Line line) {
+    if (index == 0) {
+      return Phrase.plain(line.first());
+    }
+    if (index == count - 1) {
+      return Phrase.plain(line.last());
+    }
+    if (count % 2 == 1 && index == count / 2) {
+      return Phrase.plain(line.middle());
+    }
+    boolean nearFirst = index < count / 2;
+    int place = nearFirst ? index + 1 : count - index;
+    return new Phrase(
+        of(place) + line.noun() + " from the " + (nearFirst ? line.from() : line.to()), place);
+  }
+
+  /**
+   * Words of a line.
+   *
    * @param first word for the first, e.g. "leftmost"
    * @param last word for the last
    * @param middle word for the one in the middle of an odd number
@@ -53,28 +74,5 @@ final class Ordinals {
    * @param from where counting starts at the first, e.g. "left"
    * @param to where counting starts at the last, e.g. "right"
    */
-  static String inLine(
-      int index,
-      int count,
-      String first,
-      String last,
-      String middle,
-      String noun,
-      String from,
-      String to) {
-    if (index == 0) {
-      return first;
-    }
-    if (index == count - 1) {
-      return last;
-    }
-    if (count % 2 == 1 && index == count / 2) {
-      return middle;
-    }
-    boolean nearFirst = index < count / 2;
-    return of(nearFirst ? index + 1 : count - index)
-        + noun
-        + " from the "
-        + (nearFirst ? from : to);
-  }
+  record Line(String first, String last, String middle, String noun, String from, String to) {}
 }

@@ -41,12 +41,13 @@ class FaceTest {
 
     assertThat(count(face, "polygon", "filled")).isEqualTo(2);
     assertThat(count(face, "polygon", "ring")).isEqualTo(1);
-    assertThat(count(face, "rect", "plugged")).isEqualTo(1);
-    assertThat(count(face, "rect", "free")).isEqualTo(3);
+    assertThat(count(face, "polygon", "plugged")).isEqualTo(1);
+    assertThat(count(face, "polygon", "free")).isEqualTo(3);
     assertThat(count(face, "rect", "wall")).isEqualTo(2);
     assertThat(face.getElementsByTagName("title").item(0).getTextContent())
         .isEqualTo(
-            "test housing, mating side, latch down; filled: 2; cavity plug: 6; the one meant: 4");
+            "test housing, mating side, latch down; filled by this kit: 2; closed with a cavity plug: 6; the one meant:"
+                + " 4");
   }
 
   @Test

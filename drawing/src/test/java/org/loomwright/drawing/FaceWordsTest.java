@@ -61,12 +61,76 @@ class FaceWordsTest {
     Housing round = Housings.housing(30, 30, true, false, cavities);
 
     assertThat(FaceWords.position(round, WIRE_UP, "13")).isEqualTo("in the middle");
-    assertThat(FaceWords.position(round, WIRE_UP, "1")).isEqualTo("at 12 o'clock, outer ring");
-    assertThat(FaceWords.position(round, WIRE_UP, "3")).isEqualTo("at 3 o'clock, outer ring");
+    assertThat(FaceWords.position(round, WIRE_UP, "1")).isEqualTo("at 12 o'clock");
+    assertThat(FaceWords.position(round, WIRE_UP, "3")).isEqualTo("at 3 o'clock");
     assertThat(FaceWords.position(round, WIRE_UP, "9"))
         .isEqualTo("between 1 and 2 o'clock, inner ring");
     assertThat(FaceWords.sentence(round, new View(Side.MATING_SIDE, LatchDirection.UP), "3"))
-        .isEqualTo("looking at the mating side, key up: at 9 o'clock, outer ring");
+        .isEqualTo("looking at the mating side, key up: at 9 o'clock");
+  }
+
+  /** Position 2 of the row is moulded closed and position 1 of the second too. */
+  @Test
+  void countsPositionsThatAreMouldedClosed() {
+    List<Cavity> cavities = new ArrayList<>();
+    for (Cavity it : Housings.grid(2, 6).cavities()) {
+      boolean closed = it.number().equals("2") || it.number().equals("7");
+      cavities.add(closed ? Housings.closed(it) : it);
+    }
+    Housing housing = Housings.housing(26, 11, false, true, cavities);
+
+    assertThat(FaceWords.position(housing, WIRE_UP, "3")).isEqualTo("top row, third from the left");
+    assertThat(FaceWords.position(housing, WIRE_UP, "8"))
+        .isEqualTo("bottom row, second from the left");
+    assertThat(FaceWords.position(housing, WIRE_UP, "7")).isEqualTo("bottom left corner");
+    assertThat(FaceWords.positions(housing, WIRE_UP))
+        .isEqualTo(FaceWords.positions(Housings.grid(2, 6), WIRE_UP));
+  }
+
+  @Test
+  void saysWhatStandsOutInAnIrregularFace() {
+    Housing housing =
+        Housings.housing(
+            30,
+            20,
+            false,
+            true,
+            List.of(
+                Housings.cavity("1", 5, 8, 3, 3),
+                Housings.cavity("2", 9, 6.9, 3, 3),
+                Housings.cavity("3", 15, 9.2, 8, 8),
+                Housings.cavity("4", 22, 10.4, 3, 3)));
+
+    assertThat(FaceWords.position(housing, WIRE_UP, "3")).isEqualTo("the largest of all");
+    assertThat(
+            FaceWords.position(
+                Housings.housing(
+                    30,
+                    20,
+                    false,
+                    true,
+                    List.of(
+                        Housings.cavity("1", 5, 5, 4, 4),
+                        Housings.cavity("2", 8, 7.2, 4, 4),
+                        Housings.cavity("3", 11, 9.4, 4, 4))),
+                WIRE_UP,
+                "1"))
+        .isEqualTo("the highest of all");
+  }
+
+  @Test
+  void saysAloneWhereARowHasOnePositionOnly() {
+    Housing housing =
+        Housings.housing(
+            20,
+            20,
+            false,
+            true,
+            List.of(
+                Housings.cavity("1", 10, 4, 3, 3),
+                Housings.cavity("2", 4, 10, 3, 3),
+                Housings.cavity("3", 16, 10, 3, 3)));
+    assertThat(FaceWords.position(housing, WIRE_UP, "1")).isEqualTo("top row, alone");
   }
 
   @Test

@@ -23,6 +23,20 @@ final class Housings {
         Optional.empty());
   }
 
+  /** The same position, moulded closed. */
+  static Cavity closed(Cavity it) {
+    return new Cavity(
+        it.number(),
+        it.x(),
+        it.y(),
+        it.width(),
+        it.height(),
+        List.of(),
+        Optional.empty(),
+        true,
+        it.round());
+  }
+
   static Housing housing(
       double width, double height, boolean round, boolean latch, List<Cavity> cavities) {
     return new Housing(

@@ -35,7 +35,26 @@ final class PositionReader {
           "eleventh",
           "twelfth");
 
-  private PositionReader() {}
+  private static final double HALF_HOUR = 7.5001;
+  private static final double NEAR_IN_RING = 11.2499;
+  private static final double NEAR_AT_ALL = 22.4999;
+
+  private final List<Point> points;
+  private final List<List<Point>> rows;
+  private final List<List<Point>> columns;
+  private final List<Point> around;
+  private final List<List<Point>> rings;
+
+  PositionReader(List<Point> points) {
+    this.points = points;
+    rows = level(points, Point::y, Point::down);
+    columns = level(points, Point::x, Point::across);
+    around =
+        points.stream()
+            .filter(it -> Math.hypot(it.x(), it.y()) >= 0.4 * Math.min(it.across(), it.down()))
+            .toList();
+    rings = level(around, it -> Math.hypot(it.x(), it.y()), it -> Math.min(it.across(), it.down()));
+  }
 
   /** Turns the face by matrices about its middle, quarter by quarter. */
   static List<Point> look(Housing housing, View view) {
@@ -65,7 +84,7 @@ final class PositionReader {
   }
 
   /** Numbers of all cavities the words could mean. */
-  static List<String> find(String words, List<Point> points) {
+  List<String> find(String words) {
     if (words.startsWith("cavity number ")) {
       return List.of(words.replace("cavity number ", "").split(",", 2)[0]);
     }
@@ -73,35 +92,31 @@ final class PositionReader {
       return points.stream().map(Point::number).toList();
     }
     if (words.equals("in the middle")) {
-      return points.stream()
-          .filter(it -> Math.hypot(it.x(), it.y()) < 0.4 * Math.min(it.across(), it.down()))
-          .map(Point::number)
-          .toList();
+      return points.stream().filter(it -> !around.contains(it)).map(Point::number).toList();
+    }
+    if (words.endsWith(" of all")) {
+      return extreme(words.split(" ")[1]);
     }
     if (words.endsWith(" corner")) {
       String[] corner = words.split(" ");
-      List<Point> row = pick(corner[0], level(points, Point::y, Point::down));
-      List<Point> column = pick(corner[1], level(points, Point::x, Point::across));
+      List<Point> row = pick(corner[0], rows);
+      List<Point> column = pick(corner[1], columns);
       return row.stream().filter(column::contains).map(Point::number).toList();
     }
     String[] parts = words.split(", ");
     if (words.contains("o'clock")) {
-      return clock(words, parts, points);
+      return clock(words, parts);
     }
     if (parts[0].endsWith("column") || parts[0].contains(" column ")) {
-      List<List<Point>> columns = level(points, Point::x, Point::across);
       List<Point> column = pick(parts[0].replace(" column", ""), columns);
       return inLine(parts[1], sorted(column, Point::y));
     }
     if (parts[0].endsWith("row") || parts[0].contains(" row ")) {
-      List<List<Point>> rows = level(points, Point::y, Point::down);
       List<Point> row = pick(parts[0].replace(" row", ""), rows);
       return inLine(parts[1], sorted(row, Point::x));
     }
     boolean upright = words.contains("top") || words.contains("bottom");
     boolean sideways = words.contains("left") || words.contains("right");
-    List<List<Point>> rows = level(points, Point::y, Point::down);
-    List<List<Point>> columns = level(points, Point::x, Point::across);
     if (columns.size() == 1 && !sideways) {
       return inLine(words, sorted(points, Point::y));
     }
@@ -111,25 +126,62 @@ final class PositionReader {
     return List.of();
   }
 
-  private static List<String> clock(String words, String[] parts, List<Point> points) {
-    List<Point> around =
-        points.stream()
-            .filter(it -> Math.hypot(it.x(), it.y()) >= 0.4 * Math.min(it.across(), it.down()))
-            .toList();
-    List<List<Point>> rings =
-        level(around, it -> Math.hypot(it.x(), it.y()), it -> Math.min(it.across(), it.down()));
+  /** Whoever could be taken for the extreme one, by centre, by edge or by size. */
+  private List<String> extreme(String word) {
+    return points.stream()
+        .filter(it -> points.stream().noneMatch(other -> other != it && isPlainly(word, other, it)))
+        .map(Point::number)
+        .toList();
+  }
+
+  /** Whether one is plainly more so than the other. */
+  private static boolean isPlainly(String word, Point one, Point other) {
+    double least = Math.min(one.across(), other.across());
+    double low = Math.min(one.down(), other.down());
+    return switch (word) {
+      case "leftmost" ->
+          other.x() - one.x() >= 0.5 * least
+              && (other.x() - other.across() / 2) - (one.x() - one.across() / 2) >= 0.25 * least;
+      case "rightmost" ->
+          one.x() - other.x() >= 0.5 * least
+              && (one.x() + one.across() / 2) - (other.x() + other.across() / 2) >= 0.25 * least;
+      case "highest" ->
+          other.y() - one.y() >= 0.5 * low
+              && (other.y() - other.down() / 2) - (one.y() - one.down() / 2) >= 0.25 * low;
+      case "lowest" ->
+          one.y() - other.y() >= 0.5 * low
+              && (one.y() + one.down() / 2) - (other.y() + other.down() / 2) >= 0.25 * low;
+      case "largest" -> isLarger(one, other);
+      case "smallest" -> isLarger(other, one);
+      default -> throw new AssertionError(word);
+    };
+  }
+
+  private static boolean isLarger(Point one, Point other) {
+    double area = one.across() * one.down();
+    return 1.5 * other.across() * other.down() <= area * (1 + 1e-12)
+        && Math.max(other.across(), other.down()) <= Math.max(one.across(), one.down())
+        && Math.min(other.across(), other.down()) <= Math.min(one.across(), one.down());
+  }
+
+  private List<String> clock(String words, String[] parts) {
     String last = parts[parts.length - 1];
+    boolean named = last.contains("ring");
     List<Point> ring =
-        last.contains("ring")
+        named
             ? pick(
                 last.replace(" ring", "").replace("inner", "top").replace("outer", "bottom"),
                 rings,
                 "middle",
                 "outside")
-            : rings.size() == 1 ? rings.get(0) : List.of();
+            : around;
     if (words.contains("clockwise")) {
+      if (!named && rings.size() > 1) {
+        return List.of();
+      }
       List<Point> round = sorted(ring, it -> degrees(it) > 359.5 ? degrees(it) - 360 : degrees(it));
-      return List.of(round.get(ordinal(words.split(" ")[0])).number());
+      int place = ordinal(words.split(" ")[0]);
+      return place < round.size() ? List.of(round.get(place).number()) : List.of();
     }
     Matcher between = Pattern.compile("between (\\d+) and \\d+ o'clock").matcher(words);
     Matcher at = Pattern.compile("at (\\d+) o'clock").matcher(words);
@@ -141,11 +193,19 @@ final class PositionReader {
     } else {
       return List.of();
     }
+    List<String> meant = within(ring, hour, HALF_HOUR);
+    // What lies near by could be meant as well; with no ring named, more so.
+    return meant.isEmpty()
+        ? List.of()
+        : within(ring, hour, named || rings.size() == 1 ? NEAR_IN_RING : NEAR_AT_ALL);
+  }
+
+  private static List<String> within(List<Point> ring, double hour, double degrees) {
     return ring.stream()
         .filter(
             it -> {
               double off = Math.abs(degrees(it) - hour * 30 % 360);
-              return Math.min(off, 360 - off) <= 7.5001;
+              return Math.min(off, 360 - off) <= degrees;
             })
         .map(Point::number)
         .toList();
@@ -157,8 +217,9 @@ final class PositionReader {
   }
 
   private static List<String> inLine(String words, List<Point> line) {
-    if (words.equals("the only one in it")) {
-      return line.stream().map(Point::number).toList();
+    // One that is alone is called so: "leftmost" would make one look for others.
+    if (words.equals("alone") || line.size() == 1) {
+      return words.equals("alone") && line.size() == 1 ? List.of(line.get(0).number()) : List.of();
     }
     return pick(words, line.stream().map(List::of).toList()).stream().map(Point::number).toList();
   }
@@ -168,6 +229,9 @@ final class PositionReader {
   }
 
   private static List<Point> pick(String words, List<List<Point>> bands, String start, String end) {
+    if (bands.isEmpty()) {
+      return List.of();
+    }
     switch (words) {
       case "top", "left", "leftmost" -> {
         return bands.get(0);
@@ -188,6 +252,9 @@ final class PositionReader {
         boolean forward = from.equals(start) || from.equals("left");
         boolean backward = from.equals(end) || from.equals("right");
         if (forward == backward) {
+          return List.of();
+        }
+        if (place >= bands.size()) {
           return List.of();
         }
         return forward ? bands.get(place) : bands.get(bands.size() - 1 - place);

@@ -6,7 +6,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.loomwright.cli.shell.WrongInput;
 import org.loomwright.model.workspace.NamedText;
@@ -21,10 +23,12 @@ final class DemoFiles {
           "crew-comfort.kit.json",
           "heater.equipment.json",
           "parts.parts.json",
+          "rear-block-wire-side.png",
           "rules.rules.json",
           "side-steps.equipment.json",
           "trailer-socket.equipment.json",
           "trailer.kit.json",
+          "van-plan.png",
           "van.vehicle.json");
 
   /** Set by the launcher: the project's folder. */
@@ -58,17 +62,25 @@ final class DemoFiles {
         .orElseGet(
             () -> {
               List<NamedText> texts = new ArrayList<>();
-              NAMES.forEach(name -> texts.add(new NamedText(name, packed(name))));
-              return WorkspaceReader.read(texts);
+              Map<String, byte[]> pictures = new LinkedHashMap<>();
+              for (String name : NAMES) {
+                byte[] bytes = packed(name);
+                if (name.endsWith(".json")) {
+                  texts.add(new NamedText(name, new String(bytes, StandardCharsets.UTF_8)));
+                } else {
+                  pictures.put(name, bytes);
+                }
+              }
+              return WorkspaceReader.read(texts, pictures);
             });
   }
 
-  private static String packed(String name) {
+  private static byte[] packed(String name) {
     try (InputStream stream = DemoFiles.class.getResourceAsStream("demo/" + name)) {
       if (stream == null) {
         throw new WrongInput("The program is not complete: it lacks the demo's " + name + ".");
       }
-      return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+      return stream.readAllBytes();
     } catch (IOException failure) {
       throw new WrongInput(
           "The demo's " + name + " can't be read from the program: " + failure.getMessage() + ".");

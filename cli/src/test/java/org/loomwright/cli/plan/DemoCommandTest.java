@@ -46,7 +46,10 @@ class DemoCommandTest {
   @Test
   void theProgramHoldsTheDemoOfTheProject() throws IOException {
     try (Stream<Path> files = Files.list(PROJECT.resolve("demo"))) {
-      assertThat(files.map(it -> it.getFileName().toString()).filter(it -> it.endsWith(".json")))
+      assertThat(
+              files
+                  .map(it -> it.getFileName().toString())
+                  .filter(it -> it.endsWith(".json") || it.endsWith(".png")))
           .containsExactlyInAnyOrderElementsOf(DemoFiles.NAMES);
     }
     Read packed = DemoFiles.in(Optional.empty()).read();

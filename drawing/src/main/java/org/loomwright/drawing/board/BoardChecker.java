@@ -15,7 +15,9 @@ import org.loomwright.drawing.board.BoardPlan.Sheet;
  * <p>Branches keep the clearance between their surfaces everywhere, but for where they meet: of two
  * branches on one sheet, the first stretch from where they are nearest along the harness is left
  * out, as long as twice the distance that their middles must keep, less the way between them. In
- * that stretch too they must not touch but at the junction they share.
+ * that stretch too their middles must not touch but at the junction they share, and their surfaces
+ * must not overlap but right at it: not where the way between two places along the harness is more
+ * than three times the distance of two middles that touch. Pegs stand clear of everything.
  */
 public final class BoardChecker {
   private static final double EXACT_MM = 1e-6;
@@ -34,6 +36,7 @@ public final class BoardChecker {
       checker.lines(sheet);
       checker.ends(sheet);
       checker.pairs(sheet);
+      checker.pegs(sheet);
     }
     checker.faults.addAll(CompletenessCheck.check(tree, plan));
     return List.copyOf(checker.faults);
@@ -215,6 +218,14 @@ public final class BoardChecker {
           fault(sheet, "branches %s and %s cross", one.branch(), other.branch());
           return;
         }
+        if (overlap(s, t, nearest.alongMm(), (one.diameterMm() + other.diameterMm()) / 2)) {
+          fault(
+              sheet,
+              "branches %s and %s overlap beside the junction",
+              one.branch(),
+              other.branch());
+          return;
+        }
         if (tooNear(s.beyond(left), Optional.of(t), wanted)
             || tooNear(t.beyond(left), Optional.of(s), wanted)) {
           fault(
@@ -225,6 +236,65 @@ public final class BoardChecker {
               plan.board().clearanceMm());
           return;
         }
+      }
+    }
+  }
+
+  /** Looks at places a millimetre apart on both stretches. */
+  private static boolean overlap(Segment s, Segment t, double alongMm, double touchMm) {
+    if (Double.isInfinite(alongMm) || s.isFarFrom(t, touchMm)) {
+      return false;
+    }
+    int steps = (int) Math.ceil(s.lengthMm());
+    for (int i = 0; i <= steps; i++) {
+      double share = (double) i / steps;
+      Point place =
+          new Point(
+              s.a().xMm() + share * (s.b().xMm() - s.a().xMm()),
+              s.a().yMm() + share * (s.b().yMm() - s.a().yMm()));
+      double fromJunction =
+          s.fromMm() + (s.isBackward() ? 1 - share : share) * s.lengthMm() + alongMm;
+      Optional<Segment> rest = t.beyond(3 * touchMm - fromJunction);
+      if (rest.isPresent()
+          && rest.get().distanceMm(new Segment(place, place, 0, false)) < touchMm - 0.01) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private void pegs(Sheet sheet) {
+    List<Body> bodies = bodies(sheet);
+    List<BoardPlan.Peg> pegs = sheet.pegs();
+    for (int i = 0; i < pegs.size(); i++) {
+      BoardPlan.Peg peg = pegs.get(i);
+      // A tenth is for bends, which are chords.
+      double radius = peg.diameterMm() / 2 - 0.1 - EXACT_MM;
+      boolean isInLine =
+          sheet.lines().stream()
+              .anyMatch(
+                  line -> {
+                    boolean isIn = false;
+                    for (int k = 1; k < line.points().size(); k++) {
+                      Segment part =
+                          new Segment(line.points().get(k - 1), line.points().get(k), 0, false);
+                      Segment at = new Segment(peg.at(), peg.at(), 0, false);
+                      isIn |= part.distanceMm(at) < radius + line.diameterMm() / 2;
+                    }
+                    return isIn;
+                  });
+      boolean isInBody =
+          bodies.stream().anyMatch(it -> distance(peg.at(), peg.at(), it.box()) < radius);
+      boolean isInPeg =
+          pegs.subList(i + 1, pegs.size()).stream()
+              .anyMatch(it -> length(it.at(), peg.at()) < 2 * radius);
+      if (isInLine || isInBody || isInPeg) {
+        fault(
+            sheet,
+            "a peg of %s stands in something at %.1f, %.1f",
+            peg.holds(),
+            peg.at().xMm(),
+            peg.at().yMm());
       }
     }
   }

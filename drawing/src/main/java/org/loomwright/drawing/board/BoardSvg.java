@@ -43,11 +43,11 @@ public final class BoardSvg {
     return ink.raw("</g>\n").toString();
   }
 
-  /** The sheet without pictures at its ends and without any text, for a small map. */
+  /** The sheet without edge, pictures at its ends or any text, for a small map. */
   public static String outline(BoardPlan plan, Sheet sheet) {
     Ink ink = new Ink();
     open(ink);
-    SheetShapes.draw(plan, sheet, BoardWords.NONE, ink);
+    SheetShapes.inside(plan, sheet, BoardWords.NONE, ink);
     return ink.raw("</g>\n").toString();
   }
 

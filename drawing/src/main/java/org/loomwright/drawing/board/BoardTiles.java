@@ -254,11 +254,11 @@ public record BoardTiles(
     return document(ink);
   }
 
-  /** A page as {@link #page}, without the part of the sheet. */
+  /** A page as {@link #page}, without the part of the sheet and without a ground. */
   public String frame(Tile tile, String title) {
     Ink ink = new Ink();
     furnish(ink, tile, title);
-    return document(ink);
+    return document(ink, "");
   }
 
   private void furnish(Ink ink, Tile tile, String title) {
@@ -353,6 +353,10 @@ public record BoardTiles(
   }
 
   private String document(Ink ink) {
+    return document(ink, "<rect width=\"100%\" height=\"100%\" fill=\"#fff\"/>\n");
+  }
+
+  private String document(Ink ink, String ground) {
     String width = Ink.number(pageWidthMm);
     String height = Ink.number(pageHeightMm);
     return "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\""
@@ -367,7 +371,8 @@ public record BoardTiles(
         + Ink.FONT
         + "\" font-weight=\"bold\" fill=\""
         + Ink.BLACK
-        + "\">\n<rect width=\"100%\" height=\"100%\" fill=\"#fff\"/>\n"
+        + "\">\n"
+        + ground
         + ink
         + "</svg>\n";
   }

@@ -23,6 +23,15 @@ final class Draft {
    */
   static final double MEETING_RATIO = 2;
 
+  /**
+   * Bundles may lie on each other right at a junction: while the way between two places along the
+   * harness is shorter than this many times the distance of two middles that touch. Two branches
+   * that part by 45° are clear of each other after 2.42 times that distance.
+   */
+  static final double ROOT_RATIO = 3;
+
+  private static final double OVERLAP_STEP_MM = 2;
+
   private final Board board;
   private final List<LaidPiece> pieces = new ArrayList<>();
   private final List<LaidTip> tips = new ArrayList<>();
@@ -133,7 +142,39 @@ final class Draft {
     double far = Double.POSITIVE_INFINITY;
     return (along == 0 ? turnsAway(mine, its) : Lines.nearer(mine, its, 1e-3))
         || Lines.nearer(Lines.between(mine, freeMm, far), its, apartMm)
-        || Lines.nearer(mine, Lines.between(its, freeMm, far), apartMm);
+        || Lines.nearer(mine, Lines.between(its, freeMm, far), apartMm)
+        || overlaps(mine, its, along, freeMm, apartMm - board.clearanceMm());
+  }
+
+  /**
+   * Whether bundles lie on each other where they come near because they meet. Right at a junction
+   * they must: two places of different branches may do so while the way between them along the
+   * harness is shorter than so many times the distance of two middles that touch.
+   *
+   * @param alongMm way along the harness between the starts of both lines, mm
+   * @param freeMm how much of the lines to look at, mm
+   * @param touchMm distance of the middles of two bundles that touch, mm
+   */
+  private static boolean overlaps(
+      List<Point> mine, List<Point> its, double alongMm, double freeMm, double touchMm) {
+    return overlapsOneWay(mine, its, alongMm, freeMm, touchMm)
+        || overlapsOneWay(its, mine, alongMm, freeMm, touchMm);
+  }
+
+  private static boolean overlapsOneWay(
+      List<Point> mine, List<Point> its, double alongMm, double freeMm, double touchMm) {
+    double mostMm = Math.min(freeMm, Lines.lengthMm(mine));
+    int steps = (int) Math.ceil(mostMm / OVERLAP_STEP_MM);
+    for (int i = 0; i <= steps; i++) {
+      double atMm = mostMm * i / Math.max(1, steps);
+      Point at = Lines.place(mine, atMm).at();
+      double fromMm = ROOT_RATIO * touchMm - alongMm - atMm;
+      List<Point> rest = fromMm <= 0 ? its : Lines.between(its, fromMm, Double.POSITIVE_INFINITY);
+      if (Lines.nearer(List.of(at, at), rest, touchMm)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether two lines from one point leave it too close, or meet again. */

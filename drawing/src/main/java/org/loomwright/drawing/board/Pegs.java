@@ -23,9 +23,43 @@ final class Pegs {
   /** Between the turn at the ends of a bend and that at its other corners, degrees. */
   private static final double HALF_TURN_DEGREES = 5;
 
+  private static final double TOUCH_MM = 0.1;
+
   private Pegs() {}
 
-  static List<Peg> of(List<Line> lines, List<Joint> joints, List<LaidEnd> ends) {
+  static List<Peg> of(
+      List<Line> lines, List<Joint> joints, List<LaidEnd> ends, List<BoardPlan.Match> matches) {
+    List<Box> boxes = new ArrayList<>();
+    for (LaidEnd end : ends) {
+      boxes.add(end.body());
+      end.table().ifPresent(boxes::add);
+    }
+    matches.forEach(match -> match.body().ifPresent(boxes::add));
+    List<Peg> clear = new ArrayList<>();
+    for (Peg peg : wanted(lines, joints, ends)) {
+      if (isClear(peg, lines, boxes, clear)) {
+        clear.add(peg);
+      }
+    }
+    return clear;
+  }
+
+  /** Whether a peg finds room: near a crowded junction not all do. */
+  private static boolean isClear(Peg peg, List<Line> lines, List<Box> boxes, List<Peg> others) {
+    double radius = peg.diameterMm() / 2;
+    List<Point> at = List.of(peg.at(), peg.at());
+    for (Line line : lines) {
+      // A peg touches the bundle that it holds, and inside a bend it touches chords of it.
+      if (Lines.nearer(at, line.points(), radius + line.diameterMm() / 2 - TOUCH_MM)) {
+        return false;
+      }
+    }
+    Box around = Lines.around(at);
+    return boxes.stream().noneMatch(box -> Lines.nearer(at, around, box, radius))
+        && others.stream().noneMatch(it -> it.at().distanceMm(peg.at()) < peg.diameterMm());
+  }
+
+  private static List<Peg> wanted(List<Line> lines, List<Joint> joints, List<LaidEnd> ends) {
     List<Peg> pegs = new ArrayList<>();
     for (Joint joint : joints) {
       junction(pegs, joint, lines);

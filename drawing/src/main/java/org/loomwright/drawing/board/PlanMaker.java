@@ -64,15 +64,16 @@ final class PlanMaker {
           .map(End.class::cast)
           .ifPresent(end -> ends.add(end(end, tip)));
     }
+    List<Match> matches = matches(index);
     return new Sheet(
         index + 1,
         lines,
         joints,
         ends,
-        Pegs.of(lines, joints, ends),
+        Pegs.of(lines, joints, ends, matches),
         splices(lines),
         bands(lines),
-        matches(index));
+        matches);
   }
 
   private static Line line(LaidPiece laid) {

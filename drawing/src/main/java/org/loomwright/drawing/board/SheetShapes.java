@@ -61,6 +61,16 @@ final class SheetShapes {
   private void draw() {
     Board board = plan.board();
     ink.box("board", new Box(0, 0, board.widthMm(), board.heightMm()).grown(-0.3), 0.6, "none", "");
+    inside();
+    ruler(board).ifPresent(left -> Ruler.draw(ink, left));
+  }
+
+  /** All but the board's edge and its ruler. */
+  static void inside(BoardPlan plan, Sheet sheet, BoardWords words, Ink ink) {
+    new SheetShapes(plan, sheet, words, ink).inside();
+  }
+
+  private void inside() {
     tubes();
     sheet.bands().forEach(this::band);
     sheet.joints().forEach(this::joint);
@@ -74,7 +84,6 @@ final class SheetShapes {
               ink.circle("peg-middle", peg.at(), 0.4, 0, Ink.BLACK);
             });
     sheet.matches().forEach(this::match);
-    ruler(board).ifPresent(left -> Ruler.draw(ink, left));
   }
 
   private void tubes() {

@@ -21,6 +21,9 @@ final class Texts {
   private static final double[] SIZES = {1, 0.75, 0.6};
   private static final double FARTHEST_MM = 400;
 
+  /** A shorter slanted part of a line is a part of a bend; no text goes along it. */
+  private static final double SLANTED_MM = 30;
+
   private final List<Line> lines;
   private final List<Box> around;
   private final List<Box> boxes = new ArrayList<>();
@@ -96,6 +99,9 @@ final class Texts {
     Point b = line.points().get(index);
     boolean upward = Math.abs(b.yMm() - a.yMm()) > 1.5 * Math.abs(b.xMm() - a.xMm());
     boolean slanted = Math.min(Math.abs(b.yMm() - a.yMm()), Math.abs(b.xMm() - a.xMm())) > 1;
+    if (slanted && length(line.points(), index) < SLANTED_MM) {
+      return List.of();
+    }
     double offMm = line.diameterMm() / 2 + 0.5 * sizeMm + 1.2;
     if (slanted) {
       offMm += 0.7 * Ink.widthMm(text, sizeMm) / 2;

@@ -47,6 +47,46 @@ class BoardCheckerTest {
         "branches W4 and W6 come nearer than 10.0 mm");
   }
 
+  /**
+   * In the stretch where branches may come near, because they meet, they still must not overlap.
+   */
+  @Test
+  void seesTwoBranchesThatOverlapBesideTheirJunction() {
+    Point joint = first(is("W7")).points().get(0);
+    List<Point> beside =
+        List.of(joint, joint.plus(0, 5), joint.plus(30, 5), joint.plus(30, 5 + 220 - 35));
+    finds(
+        lines(is("W7"), line -> with(line, beside)),
+        "branches W4 and W7 overlap beside the junction");
+  }
+
+  @Test
+  void seesAPegInABundle() {
+    Sheet sheet = PLAN.sheets().get(0);
+    List<BoardPlan.Peg> pegs = new ArrayList<>(sheet.pegs());
+    BoardPlan.Peg peg = pegs.get(0);
+    pegs.set(
+        0,
+        new BoardPlan.Peg(
+            first(is("W7")).points().get(0).plus(60, 0), peg.diameterMm(), peg.use(), "J3"));
+    finds(
+        new BoardPlan(
+            PLAN.name(),
+            PLAN.board(),
+            List.of(
+                new Sheet(
+                    1,
+                    sheet.lines(),
+                    sheet.joints(),
+                    sheet.ends(),
+                    pegs,
+                    sheet.splices(),
+                    sheet.bands(),
+                    sheet.matches())),
+            PLAN.spliceFaults()),
+        "a peg of J3 stands in something");
+  }
+
   @Test
   void seesABranchThatRunsBackOverItsNeighbour() {
     Point joint = first(is("W7")).points().get(0);

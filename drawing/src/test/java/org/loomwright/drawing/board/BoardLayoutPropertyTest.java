@@ -26,6 +26,16 @@ class BoardLayoutPropertyTest {
     Statistics.label("sheets").collect(Math.min(6, plan.sheets().size()));
   }
 
+  /** As many branches as are promised, not only as many as the lot gives. */
+  @Property(tries = 12, edgeCases = EdgeCasesMode.NONE)
+  void sixtyBranchesToo(@ForAll long seed) {
+    BoardTree tree = Trees.random(seed, 60);
+    BoardPlan plan = BoardLayout.of(tree, Board.of(2400, 1200));
+
+    assertThat(tree.branches()).hasSize(60);
+    assertThat(BoardChecker.check(tree, plan)).as(tree.name()).isEmpty();
+  }
+
   @Property(tries = 15, edgeCases = EdgeCasesMode.NONE)
   void smallBoardsAndOtherRulesToo(
       @ForAll long seed,

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.loomwright.model.equipment.Equipment;
 import org.loomwright.model.equipment.Plug;
 import org.loomwright.model.parts.Parts;
+import org.loomwright.model.picture.Pictures;
 import org.loomwright.model.rules.Rules;
 import org.loomwright.model.vehicle.Vehicle;
 
@@ -16,11 +17,22 @@ import org.loomwright.model.vehicle.Vehicle;
  * @param equipment the equipment its mounts name
  * @param parts all its parts lists as one; on equal part numbers the first list counts
  * @param rules its rules
+ * @param pictures pictures that came with the documents
  */
 public record KitOrder(
-    Kit kit, Vehicle vehicle, List<Equipment> equipment, Parts parts, Rules rules) {
+    Kit kit,
+    Vehicle vehicle,
+    List<Equipment> equipment,
+    Parts parts,
+    Rules rules,
+    Pictures pictures) {
   public KitOrder {
     equipment = List.copyOf(equipment);
+  }
+
+  /** A kit whose documents came without pictures. */
+  public KitOrder(Kit kit, Vehicle vehicle, List<Equipment> equipment, Parts parts, Rules rules) {
+    this(kit, vehicle, equipment, parts, rules, Pictures.none());
   }
 
   /** The plug a mount names. */

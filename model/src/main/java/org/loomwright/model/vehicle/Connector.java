@@ -21,6 +21,7 @@ import org.loomwright.model.evidence.Evidence;
  * @param highVoltage whether it belongs to the high-voltage system; never touched
  * @param cavities facts on single cavities
  * @param evidence how it is known
+ * @param photo photo of its face as it sits in the vehicle
  */
 public record Connector(
     String id,
@@ -35,10 +36,43 @@ public record Connector(
     boolean restraint,
     boolean highVoltage,
     List<CavityFact> cavities,
-    Optional<Evidence> evidence) {
+    Optional<Evidence> evidence,
+    Optional<FacePhoto> photo) {
   public Connector {
     openings = List.copyOf(openings);
     cavities = List.copyOf(cavities);
+  }
+
+  /** A connector without a photo. */
+  public Connector(
+      String id,
+      String name,
+      String housing,
+      Optional<String> matePlating,
+      String place,
+      List<String> openings,
+      View view,
+      Optional<Condition> presentWhen,
+      ServiceRecipe recipe,
+      boolean restraint,
+      boolean highVoltage,
+      List<CavityFact> cavities,
+      Optional<Evidence> evidence) {
+    this(
+        id,
+        name,
+        housing,
+        matePlating,
+        place,
+        openings,
+        view,
+        presentWhen,
+        recipe,
+        restraint,
+        highVoltage,
+        cavities,
+        evidence,
+        Optional.empty());
   }
 
   /** The facts of one cavity, empty when nothing special is known of it. */

@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param recipe how a terminal is put into it
  * @param sections bus bars
  * @param slots slots
+ * @param photo photo of its face as it sits in the vehicle; needs {@code face}
  */
 public record FuseBlock(
     String id,
@@ -25,11 +26,26 @@ public record FuseBlock(
     Optional<String> face,
     ServiceRecipe recipe,
     List<Section> sections,
-    List<Slot> slots) {
+    List<Slot> slots,
+    Optional<FacePhoto> photo) {
   public FuseBlock {
     openings = List.copyOf(openings);
     sections = List.copyOf(sections);
     slots = List.copyOf(slots);
+  }
+
+  /** A fuse block without a photo. */
+  public FuseBlock(
+      String id,
+      String name,
+      String place,
+      List<String> openings,
+      View view,
+      Optional<String> face,
+      ServiceRecipe recipe,
+      List<Section> sections,
+      List<Slot> slots) {
+    this(id, name, place, openings, view, face, recipe, sections, slots, Optional.empty());
   }
 
   /** The section with this id. */

@@ -108,7 +108,8 @@ public final class KnownVehicle {
         it.restraint(),
         it.highVoltage(),
         cavities,
-        it.evidence());
+        it.evidence(),
+        it.photo());
   }
 
   private static FuseBlock block(FuseBlock it, List<Trait> traits) {
@@ -164,7 +165,8 @@ public final class KnownVehicle {
         it.face(),
         it.recipe(),
         sections,
-        slots);
+        slots,
+        it.photo());
   }
 
   private static Circuit circuit(Circuit it, List<Trait> traits) {

@@ -36,7 +36,7 @@ final class EquipmentChecks {
       scope.unique(plug.pins(), "cavity", Pin::cavity);
       for (Pin pin : plug.pins()) {
         parts
-            .wrongCavity(plug.matesWith(), pin.cavity())
+            .wrongEnd(plug.matesWith(), pin.cavity())
             .ifPresent(message -> scope.problem(pin, "cavity", pin.cavity(), message));
         pin.need().ifPresent(need -> need(plug.id() + " " + pin.cavity(), need));
       }

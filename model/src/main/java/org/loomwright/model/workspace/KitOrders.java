@@ -83,7 +83,8 @@ public final class KitOrders {
         KnownVehicle.of(present(workspace.vehicles(), kit.vehicle())),
         equipment,
         merged(kit, lists),
-        present(workspace.rules(), kit.rules()));
+        present(workspace.rules(), kit.rules()),
+        workspace.pictures());
   }
 
   private static <T extends Document> Optional<T> find(List<T> documents, String id) {

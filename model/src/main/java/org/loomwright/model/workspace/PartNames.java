@@ -5,7 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.loomwright.model.document.Document;
 import org.loomwright.model.json.Nearest;
+import org.loomwright.model.parts.Cavity;
+import org.loomwright.model.parts.Housing;
+import org.loomwright.model.parts.Parts;
 
 /** The parts of all parts lists, by number. */
 final class PartNames {
@@ -52,6 +56,38 @@ final class PartNames {
         .flatMap(list -> Tree.find(list.tree(), "housings", housing).stream())
         .findFirst()
         .map(node -> Tree.texts(node, "cavities", "number"));
+  }
+
+  /** The housing as read; empty when there is none or something is wrong with it. */
+  Optional<Housing> housing(String id) {
+    return lists.stream()
+        .flatMap(list -> list.bound().document().stream().map(it -> found(list, it, id)))
+        .flatMap(Optional::stream)
+        .findFirst();
+  }
+
+  private static Optional<Housing> found(Source list, Document document, String id) {
+    return document instanceof Parts parts
+        ? parts.housing(id).filter(it -> !list.bound().faulty().contains(it))
+        : Optional.empty();
+  }
+
+  /** What is wrong with a cavity as the end of a wire; empty when right or not known. */
+  Optional<String> wrongEnd(String housing, String cavity) {
+    return wrongCavity(housing, cavity)
+        .or(
+            () ->
+                housing(housing)
+                    .flatMap(it -> it.cavity(cavity))
+                    .filter(Cavity::closed)
+                    .map(
+                        it ->
+                            "cavity '"
+                                + cavity
+                                + "' of housing '"
+                                + housing
+                                + "' is moulded closed, so no wire can end in it; correct the"
+                                + " cavity, or the part's \"closed\""));
   }
 
   /**

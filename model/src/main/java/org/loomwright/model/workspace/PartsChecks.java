@@ -2,7 +2,6 @@ package org.loomwright.model.workspace;
 
 import java.util.HashMap;
 import java.util.Map;
-import org.loomwright.model.parts.Cavity;
 import org.loomwright.model.parts.Clip;
 import org.loomwright.model.parts.Covering;
 import org.loomwright.model.parts.CoveringForm;
@@ -14,9 +13,9 @@ import org.loomwright.model.parts.Ring;
 import org.loomwright.model.parts.Seal;
 import org.loomwright.model.parts.Splice;
 import org.loomwright.model.parts.Sundry;
-import org.loomwright.model.parts.SundryUse;
 import org.loomwright.model.parts.Terminal;
 import org.loomwright.model.parts.Wire;
+import org.loomwright.model.picture.Pictures;
 import org.loomwright.model.quantity.Length;
 import org.loomwright.model.quantity.Resistance;
 
@@ -25,15 +24,17 @@ final class PartsChecks {
   private final Scope scope;
   private final Parts list;
   private final PartNames parts;
+  private final Pictures pictures;
 
-  private PartsChecks(Scope scope, Parts list, PartNames parts) {
+  private PartsChecks(Scope scope, Parts list, PartNames parts, Pictures pictures) {
     this.scope = scope;
     this.list = list;
     this.parts = parts;
+    this.pictures = pictures;
   }
 
-  static void check(Scope scope, Parts list, PartNames parts) {
-    new PartsChecks(scope, list, parts).checkAll();
+  static void check(Scope scope, Parts list, PartNames parts, Pictures pictures) {
+    new PartsChecks(scope, list, parts, pictures).checkAll();
   }
 
   private void checkAll() {
@@ -56,7 +57,7 @@ final class PartsChecks {
         scope.problem(it, "colours", "", "a wire needs at least one colour it can be bought in");
       }
     }
-    list.housings().forEach(this::housing);
+    list.housings().forEach(it -> HousingChecks.check(scope, it, list.sundries(), parts, pictures));
     for (Terminal it : list.terminals()) {
       scope.ordered(it, "wireLeast", it.wireLeast(), "wireMost", it.wireMost());
       scope.ordered(
@@ -106,42 +107,6 @@ final class PartsChecks {
     for (Clip it : list.clips()) {
       scope.ordered(it, "bundleLeast", it.bundleLeast(), "bundleMost", it.bundleMost());
     }
-  }
-
-  private void housing(Housing it) {
-    positive(it, "width", it.width());
-    positive(it, "height", it.height());
-    scope.unique(it.cavities(), "number", Cavity::number);
-    for (Cavity cavity : it.cavities()) {
-      positive(cavity, "width", cavity.width());
-      positive(cavity, "height", cavity.height());
-      scope.references(cavity, "terminals", parts.names(), Sort.TERMINAL, cavity.terminals());
-      cavity.plug().ifPresent(plug -> cavityPlug(cavity, plug));
-      if (scope.sound(it) && it.sealed() && cavity.plug().isEmpty()) {
-        scope.problem(
-            cavity,
-            "plug",
-            "",
-            "a cavity of a sealed housing needs the plug that seals it when empty");
-      }
-    }
-  }
-
-  private void cavityPlug(Cavity cavity, String plug) {
-    scope.reference(cavity, "plug", parts.names(), Sort.SUNDRY, plug);
-    list.sundries().stream()
-        .filter(it -> it.id().equals(plug) && scope.sound(it) && it.use() != SundryUse.CAVITY_PLUG)
-        .findFirst()
-        .ifPresent(
-            it ->
-                scope.problem(
-                    cavity,
-                    "plug",
-                    plug,
-                    "'"
-                        + plug
-                        + "' is not used as a cavity plug; its use is "
-                        + it.use().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-')));
   }
 
   private void covering(Covering it) {

@@ -2,10 +2,12 @@ package org.loomwright.model.workspace;
 
 import org.loomwright.model.json.Nearest;
 import org.loomwright.model.json.Paths;
+import org.loomwright.model.picture.Pictures;
 import org.loomwright.model.vehicle.CavityFact;
 import org.loomwright.model.vehicle.Circuit;
 import org.loomwright.model.vehicle.CircuitKind;
 import org.loomwright.model.vehicle.Connector;
+import org.loomwright.model.vehicle.FacePhoto;
 import org.loomwright.model.vehicle.FuseBlock;
 import org.loomwright.model.vehicle.GroundStud;
 import org.loomwright.model.vehicle.Opening;
@@ -23,16 +25,20 @@ final class VehicleChecks {
   private final Vehicle vehicle;
   private final VehicleNames names;
   private final PartNames parts;
+  private final Pictures pictures;
 
-  private VehicleChecks(Scope scope, Vehicle vehicle, VehicleNames names, PartNames parts) {
+  private VehicleChecks(
+      Scope scope, Vehicle vehicle, VehicleNames names, PartNames parts, Pictures pictures) {
     this.scope = scope;
     this.vehicle = vehicle;
     this.names = names;
     this.parts = parts;
+    this.pictures = pictures;
   }
 
-  static void check(Scope scope, Vehicle vehicle, VehicleNames names, PartNames parts) {
-    new VehicleChecks(scope, vehicle, names, parts).checkAll();
+  static void check(
+      Scope scope, Vehicle vehicle, VehicleNames names, PartNames parts, Pictures pictures) {
+    new VehicleChecks(scope, vehicle, names, parts, pictures).checkAll();
   }
 
   private void checkAll() {
@@ -77,12 +83,14 @@ final class VehicleChecks {
           .wrongCavity(it.housing(), fact.cavity())
           .ifPresent(message -> scope.problem(fact, "cavity", fact.cavity(), message));
     }
+    it.photo().ifPresent(photo -> PhotoChecks.check(scope, photo, it.housing(), parts, pictures));
   }
 
   private void block(FuseBlock it) {
     scope.reference(it, "place", names.names(), Sort.PLACE, it.place());
     scope.references(it, "openings", names.names(), Sort.OPENING, it.openings());
     it.face().ifPresent(face -> scope.reference(it, "face", parts.names(), Sort.HOUSING, face));
+    it.photo().ifPresent(photo -> photo(it, photo));
     scope.unique(it.sections(), "id", Section::id);
     scope.unique(it.slots(), "id", Slot::id);
     for (Section section : it.sections()) {
@@ -96,9 +104,21 @@ final class VehicleChecks {
       scope.reference(slot, "terminal", parts.names(), Sort.TERMINAL, slot.terminal());
       scope.aboveZero(slot, "maxRating", slot.maxRating().amperes(), slot.maxRating().text());
       it.face()
-          .flatMap(face -> parts.wrongCavity(face, slot.id()))
+          .flatMap(face -> parts.wrongEnd(face, slot.id()))
           .ifPresent(message -> scope.problem(slot, "id", slot.id(), message));
       fuseForm(slot);
+    }
+  }
+
+  private void photo(FuseBlock it, FacePhoto photo) {
+    if (it.face().isPresent()) {
+      PhotoChecks.check(scope, photo, it.face().get(), parts, pictures);
+    } else {
+      scope.problem(
+          photo,
+          "",
+          photo.file(),
+          "a photo needs a face to be laid on; give the block a 'face', or leave the photo out");
     }
   }
 
@@ -155,7 +175,7 @@ final class VehicleChecks {
       scope.reference(it, key, names.names(), Sort.CONNECTOR, at.connector());
       names
           .housing(at.connector())
-          .flatMap(housing -> parts.wrongCavity(housing, at.cavity()))
+          .flatMap(housing -> parts.wrongEnd(housing, at.cavity()))
           .ifPresent(message -> scope.problem(it, key, spot.text(), message));
     } else if (spot instanceof Spot.OfSlot at) {
       scope.reference(it, key, names.names(), Sort.BLOCK, at.block());

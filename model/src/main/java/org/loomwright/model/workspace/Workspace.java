@@ -4,6 +4,7 @@ import java.util.List;
 import org.loomwright.model.equipment.Equipment;
 import org.loomwright.model.kit.Kit;
 import org.loomwright.model.parts.Parts;
+import org.loomwright.model.picture.Pictures;
 import org.loomwright.model.rules.Rules;
 import org.loomwright.model.vehicle.Vehicle;
 
@@ -15,13 +16,15 @@ import org.loomwright.model.vehicle.Vehicle;
  * @param kits kits
  * @param parts parts
  * @param rules rules
+ * @param pictures pictures the documents name
  */
 public record Workspace(
     List<Vehicle> vehicles,
     List<Equipment> equipment,
     List<Kit> kits,
     List<Parts> parts,
-    List<Rules> rules) {
+    List<Rules> rules,
+    Pictures pictures) {
   public Workspace {
     vehicles = List.copyOf(vehicles);
     equipment = List.copyOf(equipment);

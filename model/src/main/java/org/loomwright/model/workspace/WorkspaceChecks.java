@@ -12,6 +12,7 @@ import org.loomwright.model.document.Document;
 import org.loomwright.model.equipment.Equipment;
 import org.loomwright.model.kit.Kit;
 import org.loomwright.model.parts.Parts;
+import org.loomwright.model.picture.Pictures;
 import org.loomwright.model.rules.Rules;
 import org.loomwright.model.vehicle.Vehicle;
 
@@ -27,13 +28,17 @@ final class WorkspaceChecks {
    *
    * @param complete false when some files could not be read at all; what they might hold is not
    *     called missing then
+   * @param pictures the pictures that could be read
    */
-  static List<Problem> problems(List<Source> sources, boolean complete) {
+  static List<Problem> problems(List<Source> sources, boolean complete, Pictures pictures) {
     List<Problem> problems = new ArrayList<>();
     Library library = new Library(sources, complete, problems);
     uniqueDocuments(library, problems);
     for (Source source : sources) {
-      source.bound().document().ifPresent(it -> check(it, new Scope(source, problems), library));
+      source
+          .bound()
+          .document()
+          .ifPresent(it -> check(it, new Scope(source, problems), library, pictures));
     }
     Currencies.check(sources, problems);
     return problems;
@@ -54,15 +59,15 @@ final class WorkspaceChecks {
     }
   }
 
-  private static void check(Document document, Scope scope, Library library) {
+  private static void check(Document document, Scope scope, Library library, Pictures pictures) {
     names(scope);
     if (document instanceof Vehicle vehicle) {
       VehicleNames names = library.names(scope.source());
-      VehicleChecks.check(scope, vehicle, names, library.parts());
+      VehicleChecks.check(scope, vehicle, names, library.parts(), pictures);
     } else if (document instanceof Equipment equipment) {
       EquipmentChecks.check(scope, equipment, library.parts());
     } else if (document instanceof Parts parts) {
-      PartsChecks.check(scope, parts, library.parts());
+      PartsChecks.check(scope, parts, library.parts(), pictures);
     } else if (document instanceof Rules rules) {
       RulesChecks.check(scope, rules);
     } else if (document instanceof Kit kit) {

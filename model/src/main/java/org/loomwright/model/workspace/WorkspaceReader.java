@@ -4,6 +4,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.loomwright.model.document.Document;
 import org.loomwright.model.equipment.Equipment;
 import org.loomwright.model.json.DocumentBinder;
@@ -11,6 +13,7 @@ import org.loomwright.model.json.Fault;
 import org.loomwright.model.json.JsonText;
 import org.loomwright.model.kit.Kit;
 import org.loomwright.model.parts.Parts;
+import org.loomwright.model.picture.Pictures;
 import org.loomwright.model.rules.Rules;
 import org.loomwright.model.vehicle.Vehicle;
 import tools.jackson.databind.JsonNode;
@@ -27,20 +30,30 @@ public final class WorkspaceReader {
 
   /**
    * Reads a folder: its files ending in {@code .json} and those of the folders directly in it,
-   * sorted by name. Deeper folders, names that start with a dot, and results of planning ({@code
-   * "kind": "plan"}) are passed over.
+   * sorted by name, and the pictures they name. Deeper folders, names that start with a dot, and
+   * results of planning ({@code "kind": "plan"}) are passed over.
    */
   public static Read read(Path folder) {
     FolderTexts found = FolderTexts.of(folder);
-    return read(found.texts(), found.problems());
+    return read(found.texts(), found.problems(), Optional.of(FolderPictures.of(folder)));
   }
 
-  /** Reads texts that need not lie in a folder. */
+  /** Reads texts that need not lie in a folder. Pictures they name are not looked for. */
   public static Read read(List<NamedText> texts) {
-    return read(texts, List.of());
+    return read(texts, List.of(), Optional.empty());
   }
 
-  private static Read read(List<NamedText> texts, List<Problem> found) {
+  /**
+   * Reads texts and pictures that need not lie in a folder.
+   *
+   * @param pictures bytes of all picture files, by name
+   */
+  public static Read read(List<NamedText> texts, Map<String, byte[]> pictures) {
+    return read(texts, List.of(), Optional.of(name -> Optional.ofNullable(pictures.get(name))));
+  }
+
+  private static Read read(
+      List<NamedText> texts, List<Problem> found, Optional<PictureSource> pictureSource) {
     List<Problem> problems = new ArrayList<>(found);
     List<Source> sources = new ArrayList<>();
     boolean complete = found.isEmpty();
@@ -56,7 +69,11 @@ public final class WorkspaceReader {
         sources.add(source);
       }
     }
-    problems.addAll(WorkspaceChecks.problems(sources, complete));
+    Pictures pictures =
+        pictureSource
+            .map(it -> PictureChecks.read(sources, it, problems))
+            .orElseGet(Pictures::none);
+    problems.addAll(WorkspaceChecks.problems(sources, complete, pictures));
     if (sources.isEmpty() && problems.isEmpty()) {
       problems.add(new Problem("", "", "", "there is no document to read"));
     }
@@ -64,7 +81,7 @@ public final class WorkspaceReader {
       problems.sort(Comparator.comparing(Problem::document));
       return new Read.Bad(problems);
     }
-    return good(sources);
+    return good(sources, pictures);
   }
 
   /** Some editors start a file with a byte order mark. */
@@ -80,7 +97,7 @@ public final class WorkspaceReader {
     return new Problem(file, fault.path(), fault.value(), fault.message());
   }
 
-  private static Read good(List<Source> sources) {
+  private static Read good(List<Source> sources, Pictures pictures) {
     List<LoadedFile> files =
         sources.stream()
             .map(it -> new LoadedFile(it.file(), it.bound().good().orElseThrow()))
@@ -91,7 +108,8 @@ public final class WorkspaceReader {
             all(files, Equipment.class),
             all(files, Kit.class),
             all(files, Parts.class),
-            all(files, Rules.class)),
+            all(files, Rules.class),
+            pictures),
         files);
   }
 

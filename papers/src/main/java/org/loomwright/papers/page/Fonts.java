@@ -52,6 +52,11 @@ public final class Fonts {
     return faces;
   }
 
+  /** The file of the bold face of running text. */
+  public InputStream openBold() {
+    return bold().open();
+  }
+
   /** The bold face of running text. */
   Face bold() {
     return faces.get(1);

@@ -4,11 +4,13 @@ import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
+import com.openhtmltopdf.svgsupport.BatikSVGDrawer.SvgScriptMode;
 import com.openhtmltopdf.util.XRLog;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.Calendar;
 import java.util.GregorianCalendar;
+import java.util.Set;
 import java.util.TimeZone;
 import org.apache.pdfbox.pdmodel.PDDocument;
 
@@ -32,7 +34,8 @@ public final class PdfFile {
     PdfRendererBuilder builder = new PdfRendererBuilder();
     builder.withHtmlContent(markup, "");
     builder.useFastMode();
-    builder.useSVGDrawer(new BatikSVGDrawer());
+    // Pictures carry their photos inside; nothing is ever fetched and no script runs.
+    builder.useSVGDrawer(new BatikSVGDrawer(SvgScriptMode.SECURE, Set.of("data")));
     builder.withProducer("Loomwright");
     for (Fonts.Face face : fonts.faces()) {
       builder.useFont(
@@ -42,19 +45,35 @@ public final class PdfFile {
           face.italic() ? FontStyle.ITALIC : FontStyle.NORMAL,
           true);
     }
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
       renderer.layout();
       renderer.createPDFWithoutClosing();
-      PDDocument document = renderer.getPdfDocument();
-      // Fixed, so that a pack made again from the same plan is the same file.
-      Calendar fixed = new GregorianCalendar(TimeZone.getTimeZone("UTC"));
-      fixed.setTimeInMillis(0);
-      document.setDocumentId(DOCUMENT_ID);
-      document.getDocumentInformation().setCreationDate(fixed);
-      document.getDocumentInformation().setModificationDate(fixed);
-      document.save(bytes);
+      return bytes(renderer.getPdfDocument());
     }
+  }
+
+  /** An empty document that carries these fonts and asks no machine for others. */
+  public static PDDocument begin(Fonts fonts) {
+    CarriedFonts.use(fonts);
+    PDDocument document = new PDDocument();
+    document.getDocumentInformation().setProducer("Loomwright");
+    return document;
+  }
+
+  /**
+   * The bytes of a finished document, the same each time it is made.
+   *
+   * @throws IOException when it can't be written
+   */
+  public static byte[] bytes(PDDocument document) throws IOException {
+    // Fixed, so that a pack made again from the same plan is the same file.
+    Calendar fixed = new GregorianCalendar(TimeZone.getTimeZone("UTC"));
+    fixed.setTimeInMillis(0);
+    document.setDocumentId(DOCUMENT_ID);
+    document.getDocumentInformation().setCreationDate(fixed);
+    document.getDocumentInformation().setModificationDate(fixed);
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    document.save(bytes);
     return bytes.toByteArray();
   }
 }

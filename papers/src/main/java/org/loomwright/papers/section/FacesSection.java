@@ -1,11 +1,12 @@
 package org.loomwright.papers.section;
 
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.loomwright.drawing.CavityMark;
 import org.loomwright.drawing.Face;
+import org.loomwright.drawing.FaceLegend;
 import org.loomwright.drawing.FaceWords;
+import org.loomwright.drawing.PhotoFace;
 import org.loomwright.model.parts.Housing;
 import org.loomwright.model.vehicle.LatchDirection;
 import org.loomwright.model.vehicle.Side;
@@ -20,6 +21,13 @@ import org.loomwright.papers.words.Names;
 final class FacesSection implements Section {
   private static final double WIDTH_MM = 68;
   private static final double HEIGHT_MM = 56;
+  private static final double WIDE_MM = 164;
+  private static final double WIDE_HEIGHT_MM = 80;
+  private static final double PHOTO_WIDTH_MM = 90;
+  private static final double PHOTO_HEIGHT_MM = 68;
+
+  /** Smaller numbers are hard to read at arm's length, mm on paper. */
+  private static final double GOOD_NUMBER_MM = 1.7;
 
   @Override
   public String id() {
@@ -47,7 +55,7 @@ final class FacesSection implements Section {
     View first = use.fitterView().orElse(new View(Side.WIRE_SIDE, LatchDirection.UP));
     View second =
         new View(first.side() == Side.WIRE_SIDE ? Side.MATING_SIDE : Side.WIRE_SIDE, first.latch());
-    Map<String, CavityMark> marks = marks(use);
+    Map<String, CavityMark> marks = use.marks();
 
     html.open("div", "keep")
         .line("h2", "", Figures.capital(use.name()))
@@ -61,22 +69,9 @@ final class FacesSection implements Section {
                 + housing.name()
                 + "."
                 + housing.secondaryLock().map(it -> " Lock: " + it + ".").orElse(""));
-    html.open("table", "faces").open("tr", "");
-    picture(
-        pack,
-        housing,
-        first,
-        marks,
-        use.fitterView().isPresent() ? "As the fitter sees it" : "From the wire side",
-        html);
-    picture(
-        pack,
-        housing,
-        second,
-        marks,
-        use.fitterView().isPresent() ? "From the other side" : "From the mating side",
-        html);
-    html.close("tr").close("table");
+    pictures(pack, use, first, second, marks, html);
+    photo(pack, use, marks, html);
+    legend(FaceLegend.of(housing, marks), html);
     html.table(
         List.of(
             Column.key(Figures.capital(use.cavityWord()), 9),
@@ -88,32 +83,74 @@ final class FacesSection implements Section {
     html.close("div");
   }
 
-  private static Map<String, CavityMark> marks(FaceUse use) {
-    Map<String, CavityMark> marks = new LinkedHashMap<>();
-    for (String cavity : use.plugged()) {
-      if (use.housing().cavity(cavity).isPresent()) {
-        marks.put(cavity, CavityMark.PLUGGED);
-      }
+  /** Side by side where numbers read well, else one below the other and larger. */
+  private static void pictures(
+      Pack pack, FaceUse use, View first, View second, Map<String, CavityMark> marks, Html html) {
+    boolean fitter = use.fitterView().isPresent();
+    boolean wide =
+        Face.smallestNumberMm(use.housing(), first, WIDTH_MM, HEIGHT_MM) < GOOD_NUMBER_MM;
+    double width = wide ? WIDE_MM : WIDTH_MM;
+    double height = wide ? WIDE_HEIGHT_MM : HEIGHT_MM;
+    html.open("table", "faces").open("tr", "");
+    picture(
+        Face.svg(use.housing(), first, marks, width, height, pack.lettering()),
+        fitter ? "As the fitter sees it" : "From the wire side",
+        html);
+    if (wide) {
+      html.close("tr").open("tr", "");
     }
-    for (FaceUse.Filled it : use.filled()) {
-      if (use.housing().cavity(it.cavity()).isPresent()) {
-        marks.put(it.cavity(), CavityMark.FILLED);
-      }
-    }
-    return marks;
+    picture(
+        Face.svg(use.housing(), second, marks, width, height, pack.lettering()),
+        fitter ? "From the other side" : "From the mating side",
+        html);
+    html.close("tr").close("table");
   }
 
-  private static void picture(
-      Pack pack,
-      Housing housing,
-      View view,
-      Map<String, CavityMark> marks,
-      String caption,
-      Html html) {
-    html.open("td", "")
-        .line("p", "cap", caption)
-        .picture(Face.svg(housing, view, marks, WIDTH_MM, HEIGHT_MM, pack.lettering()))
-        .close("td");
+  private static void photo(Pack pack, FaceUse use, Map<String, CavityMark> marks, Html html) {
+    use.photo()
+        .ifPresent(
+            photo ->
+                pack.order()
+                    .pictures()
+                    .find(photo.file())
+                    .ifPresent(
+                        picture -> {
+                          html.open("table", "faces").open("tr", "");
+                          picture(
+                              PhotoFace.svg(
+                                  use.housing(),
+                                  photo,
+                                  picture,
+                                  marks,
+                                  PHOTO_WIDTH_MM,
+                                  PHOTO_HEIGHT_MM,
+                                  pack.lettering()),
+                              "Photo, " + photo.side().words() + " (" + photo.file() + ")",
+                              html);
+                          html.close("tr").close("table");
+                        }));
+  }
+
+  /** Signs with their words, in two columns. */
+  static void legend(List<FaceLegend.Sign> signs, Html html) {
+    html.open("table", "legend");
+    int rows = (signs.size() + 1) / 2;
+    for (int row = 0; row < rows; row++) {
+      html.open("tr", "");
+      for (int at : new int[] {row, row + rows}) {
+        html.open("td", "sign");
+        if (at < signs.size()) {
+          html.picture(signs.get(at).svg());
+        }
+        html.close("td").line("td", "", at < signs.size() ? signs.get(at).words() : "");
+      }
+      html.close("tr");
+    }
+    html.close("table");
+  }
+
+  private static void picture(String svg, String caption, Html html) {
+    html.open("td", "").line("p", "cap", caption).picture(svg).close("td");
   }
 
   private static List<List<String>> rows(FaceUse use, View first, View second) {

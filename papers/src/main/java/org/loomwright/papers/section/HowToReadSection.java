@@ -1,6 +1,7 @@
 package org.loomwright.papers.section;
 
 import java.util.List;
+import org.loomwright.drawing.FaceLegend;
 import org.loomwright.papers.page.Html;
 
 /** How to read the pack. */
@@ -39,20 +40,15 @@ final class HowToReadSection implements Section {
             "p",
             "",
             "A face is drawn at true relative places, as it is seen from the side named below it."
-                + " The dark tab outside the wall is the latch; a housing without a latch has its"
-                + " key drawn as a bar across the wall. The mating side has a double wall, the wire"
-                + " side a single one. Numbers are upright in every view, so they may not stand as"
-                + " they are moulded.")
-        .bullets(
-            List.of(
-                "Dark octagon with a light number: filled by this kit.",
-                "Larger dark octagon with a ring: the cavity the step speaks of.",
-                "Dashed frame with struck corners: closed with a cavity plug.",
-                "Plain outline: not touched."))
-        .line(
+                + " The mating side has a double wall, the wire side a single one. Numbers are"
+                + " upright in every view, so they may not stand as they are moulded. States are"
+                + " those before the kit is fitted, where they are the same on every build.");
+    FacesSection.legend(FaceLegend.all(), html);
+    html.line(
             "p",
             "",
-            "The words beside a face are true for exactly the view they stand with. Where words and"
+            "The words beside a face are true for exactly the view they stand with. Every position"
+                + " that is seen counts, blocked ones too. Where words and"
                 + " the number moulded on the housing disagree, stop: it is another housing.")
         .line("h2", "", "Checks")
         .line(

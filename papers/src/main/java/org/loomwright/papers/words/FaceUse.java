@@ -1,8 +1,12 @@
 package org.loomwright.papers.words;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.loomwright.drawing.CavityMark;
 import org.loomwright.model.design.EndUse;
 import org.loomwright.model.design.Landing;
 import org.loomwright.model.design.Lead;
@@ -10,7 +14,9 @@ import org.loomwright.model.design.LeadEnd;
 import org.loomwright.model.design.SuppliedHousing;
 import org.loomwright.model.parts.Housing;
 import org.loomwright.model.vehicle.Connector;
+import org.loomwright.model.vehicle.FacePhoto;
 import org.loomwright.model.vehicle.FuseBlock;
+import org.loomwright.model.vehicle.Vehicle;
 import org.loomwright.model.vehicle.View;
 
 /**
@@ -24,6 +30,8 @@ import org.loomwright.model.vehicle.View;
  * @param fuseBlock whether it is a fuse block, whose cavities are slots
  * @param filled cavities filled, with what goes into them
  * @param plugged cavities closed with a plug
+ * @param states what is in the other cavities before the kit comes, as far as it is known
+ * @param photo photo of it, else of the loose part
  */
 public record FaceUse(
     String owner,
@@ -33,10 +41,13 @@ public record FaceUse(
     Optional<View> fitterView,
     boolean fuseBlock,
     List<Filled> filled,
-    List<String> plugged) {
+    List<String> plugged,
+    Map<String, CavityMark> states,
+    Optional<FacePhoto> photo) {
   public FaceUse {
     filled = List.copyOf(filled);
     plugged = List.copyOf(plugged);
+    states = Collections.unmodifiableMap(new LinkedHashMap<>(states));
   }
 
   /**
@@ -57,81 +68,90 @@ public record FaceUse(
     return fuseBlock ? "slot" : "cavity";
   }
 
+  /** What is told of each cavity: what the kit does to it, else what is in it before. */
+  public Map<String, CavityMark> marks() {
+    Map<String, CavityMark> marks = new LinkedHashMap<>(states);
+    plugged.forEach(it -> marks.put(it, CavityMark.PLUGGED));
+    filled.forEach(it -> marks.put(it.cavity(), CavityMark.FILLED));
+    marks.keySet().removeIf(it -> housing.cavity(it).isEmpty());
+    return marks;
+  }
+
   /** The faces a kit touches: connectors, fuse blocks with a face on file, supplied housings. */
   public static List<FaceUse> of(Names names) {
     List<FaceUse> uses = new ArrayList<>();
-    for (Connector it : names.order().vehicle().connectors()) {
-      add(
-          uses,
-          names,
-          it.id(),
-          it.name(),
-          it.place(),
-          it.housing(),
-          Optional.of(it.view()),
-          List.of());
-    }
-    for (FuseBlock it : names.order().vehicle().fuseBlocks()) {
-      it.face()
+    Vehicle vehicle = names.order().vehicle();
+    for (Connector it : vehicle.connectors()) {
+      touched(names, it.id(), it.housing(), List.of())
           .ifPresent(
               face ->
-                  add(
-                      uses,
-                      names,
-                      it.id(),
-                      it.name(),
-                      it.place(),
-                      face,
-                      Optional.of(it.view()),
-                      List.of()));
+                  uses.add(
+                      new FaceUse(
+                          it.id(),
+                          it.name(),
+                          names.place(it.place()),
+                          face.housing(),
+                          Optional.of(it.view()),
+                          false,
+                          face.filled(),
+                          List.of(),
+                          FaceStates.of(vehicle, it, face.housing()),
+                          it.photo().or(face.housing()::photo))));
+    }
+    for (FuseBlock it : vehicle.fuseBlocks()) {
+      it.face()
+          .flatMap(part -> touched(names, it.id(), part, List.of()))
+          .ifPresent(
+              face ->
+                  uses.add(
+                      new FaceUse(
+                          it.id(),
+                          it.name(),
+                          names.place(it.place()),
+                          face.housing(),
+                          Optional.of(it.view()),
+                          true,
+                          face.filled(),
+                          List.of(),
+                          FaceStates.of(vehicle, it, face.housing()),
+                          it.photo().or(face.housing()::photo))));
     }
     for (SuppliedHousing it : names.plan().design().housings()) {
-      add(
-          uses,
-          names,
-          it.id(),
-          names.owner(it.id()),
-          it.place(),
-          it.part(),
-          Optional.empty(),
-          it.plugged());
+      touched(names, it.id(), it.part(), it.plugged())
+          .ifPresent(
+              face ->
+                  uses.add(
+                      new FaceUse(
+                          it.id(),
+                          names.owner(it.id()),
+                          names.place(it.place()),
+                          face.housing(),
+                          Optional.empty(),
+                          false,
+                          face.filled(),
+                          it.plugged(),
+                          FaceStates.empty(face.housing()),
+                          face.housing().photo())));
     }
     return List.copyOf(uses);
   }
 
-  private static void add(
-      List<FaceUse> uses,
-      Names names,
-      String owner,
-      String name,
-      String place,
-      String housingPart,
-      Optional<View> view,
-      List<String> plugged) {
+  private record Touched(Housing housing, List<Filled> filled) {}
+
+  private static Optional<Touched> touched(
+      Names names, String owner, String housingPart, List<String> plugged) {
     List<Filled> filled = new ArrayList<>();
     for (Lead lead : names.plan().design().leads()) {
       collect(filled, owner, lead.id(), "A", lead.a());
       collect(filled, owner, lead.id(), "B", lead.b());
     }
-    if (filled.isEmpty() && plugged.isEmpty()) {
-      return;
-    }
-    names
-        .order()
-        .parts()
-        .housing(housingPart)
-        .ifPresent(
-            housing ->
-                uses.add(
-                    new FaceUse(
-                        owner,
-                        name,
-                        names.place(place),
-                        housing,
-                        view,
-                        names.order().vehicle().fuseBlock(owner).isPresent(),
-                        inOrder(housing, filled),
-                        plugged)));
+    return filled.isEmpty() && plugged.isEmpty()
+        ? Optional.empty()
+        : names
+            .order()
+            .parts()
+            .housing(housingPart)
+            .map(housing -> new Touched(housing, inOrder(housing, filled)));
   }
 
   private static void collect(

@@ -12,7 +12,7 @@ import org.loomwright.physics.SumException;
  *
  * <p>A search of our own, not a proof: what it gives is always a real packing, so never below the
  * smallest possible, but it may lie above it. Against the best published packings it lies within 1
- * % up to 30 equal circles, 2 % up to 60, and 2 % for 32 circles that all differ. The same sizes
+ * % up to 30 equal circles, 2 % up to 60, and 2 % up to 50 circles that all differ. The same sizes
  * give the same result on every machine and in every order.
  */
 public final class CirclePacking {

@@ -3,10 +3,9 @@ package org.loomwright.physics.packing;
 /**
  * Diameter of a round bundle of equal wires over the diameter of one.
  *
- * <p>Best known packings of equal circles in a circle up to 19; where a count is not in the table,
- * the next smaller count's ratio. Above 19 the bound √(n / 0.9069), which no packing can beat
- * (hexagonal density π/√12). Both give a tight bundle, so less surface than a real one: the
- * cautious side for heat.
+ * <p>Best known packings of equal circles in a circle up to 19. Above 19 the bound √(n / 0.9069),
+ * which no packing can beat (hexagonal density π/√12). Both give a tight bundle, so less surface
+ * than a real one: the cautious side for heat.
  */
 public final class EqualWires {
   /** Where the ratios come from. */
@@ -26,16 +25,16 @@ public final class EqualWires {
     2.701301616,
     3,
     3,
-    3,
+    3.304764870,
     3.613125929,
     3.813025631,
-    3.813025631,
+    3.923804400,
     4.029601930,
     4.236067977,
-    4.236067977,
+    4.328428554,
     4.521356964,
     4.615425594,
-    4.615425594,
+    4.792033748,
     4.863703305,
     4.863703305
   };
@@ -47,7 +46,7 @@ public final class EqualWires {
 
   /**
    * A ratio that no packing of so many equal circles can fall below, from the proven part of the
-   * table: exact up to 7, for 9, 10, 12, 13 and 19, otherwise that of the next smaller such count.
+   * table: exact up to 13 and for 19, otherwise that of the next smaller such count.
    */
   static double provenRatio(int wires) {
     return RATIO[wires >= RATIO.length ? RATIO.length - 1 : Math.min(wires, PROVEN) - 1];

@@ -10,28 +10,8 @@ package org.loomwright.physics.packing;
 @SuppressWarnings("ArrayRecordComponent") // Working memory of the search, compared by nobody.
 record Layout(double[] radii, double[] at) {
 
-  Layout copy() {
-    return new Layout(radii, at.clone());
-  }
-
   double outer() {
     return at[at.length - 1];
-  }
-
-  /** How far a circle overlaps its neighbours and the outer circle, in its own radii. */
-  double strain(int circle) {
-    double x = at[2 * circle];
-    double y = at[2 * circle + 1];
-    double strain = Math.max(0, Math.hypot(x, y) + radii[circle] - outer());
-    for (int j = 0; j < radii.length; j++) {
-      double dx = x - at[2 * j];
-      double dy = y - at[2 * j + 1];
-      double reach = radii[circle] + radii[j];
-      if (j != circle && dx * dx + dy * dy < reach * reach) {
-        strain += reach - Math.sqrt(dx * dx + dy * dy);
-      }
-    }
-    return strain / radii[circle];
   }
 
   /**

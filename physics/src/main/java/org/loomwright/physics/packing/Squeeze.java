@@ -17,23 +17,11 @@ final class Squeeze {
   /** Shifts of pairs row by row below the diagonal, then those against the outer circle. */
   private final double[] shifts;
 
-  private long work;
-
   Squeeze(double[] radii, double stiffness) {
     this.radii = radii;
     this.stiffness = stiffness;
     int n = radii.length;
     this.shifts = new double[n * (n - 1) / 2 + n];
-  }
-
-  /** What has been done so far, in pairs looked at: the same on every machine. */
-  long work() {
-    return work;
-  }
-
-  /** Forgets the shifts. */
-  void release() {
-    Arrays.fill(shifts, 0);
   }
 
   /** F at a place; its slope goes to {@code slope}. */
@@ -66,8 +54,6 @@ final class Squeeze {
       slope[2 * i] += slopeX;
       slope[2 * i + 1] += slopeY;
     }
-    // The walker's own sums cost about as much as 16 pairs for each circle.
-    work += pair + 16L * n;
     double outer = at[2 * n];
     double slopeR = 1;
     for (int i = 0; i < n; i++) {

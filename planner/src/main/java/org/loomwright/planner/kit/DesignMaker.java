@@ -190,6 +190,7 @@ public final class DesignMaker {
       List<String> plugged =
           part.sealed()
               ? part.cavities().stream()
+                  .filter(it -> !it.closed())
                   .map(Cavity::number)
                   .filter(number -> !cavities.contains(number))
                   .toList()

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.loomwright.model.design.BuildCount;
 import org.loomwright.model.design.Bundle;
@@ -38,6 +39,8 @@ import org.loomwright.model.workspace.KitOrders;
 import org.loomwright.model.workspace.NamedText;
 import org.loomwright.model.workspace.Read;
 import org.loomwright.model.workspace.WorkspaceReader;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ObjectNode;
 
 /**
  * Plans with a harness drawn by lot, over the demo's parts and rules. Lengths of leads follow the
@@ -64,9 +67,9 @@ public final class Harnesses {
   /** A plan and its order. */
   public record Drawn(Plan plan, KitOrder order) {}
 
-  private Harnesses(long seed, int placeCount) {
+  private Harnesses(long seed, int placeCount, KitOrder demo) {
     random = new Random(seed);
-    demo = demo("trailer");
+    this.demo = demo;
     parents = new int[placeCount];
     runsMm = new double[placeCount];
     for (int i = 0; i < placeCount; i++) {
@@ -79,24 +82,53 @@ public final class Harnesses {
 
   /** A plan over so many places; the same seed gives the same plan. */
   public static Drawn random(long seed, int placeCount) {
-    return new Harnesses(seed, placeCount).make();
+    return new Harnesses(seed, placeCount, demo("trailer")).make();
+  }
+
+  /** The same for a board of that size, mm. */
+  public static Drawn random(long seed, int placeCount, int widthMm, int heightMm) {
+    return new Harnesses(seed, placeCount, demo("trailer", widthMm, heightMm)).make();
   }
 
   /** A kit of the demo folder, beside which the tests of a module run. */
   public static KitOrder demo(String kit) {
+    return read(kit, text -> text);
+  }
+
+  /** The same with a board of that size in its rules, mm. */
+  public static KitOrder demo(String kit, int widthMm, int heightMm) {
+    JsonMapper mapper = JsonMapper.builder().build();
+    return read(
+        kit,
+        text -> {
+          ObjectNode document = (ObjectNode) mapper.readTree(text);
+          if ("rules".equals(document.path("kind").asString(""))) {
+            ObjectNode runs =
+                document.get("runs") instanceof ObjectNode there
+                    ? there
+                    : document.putObject("runs");
+            runs.putObject("boardWidth").put("value", widthMm + " mm").put("source", "this test");
+            runs.putObject("boardHeight").put("value", heightMm + " mm").put("source", "this test");
+          }
+          return mapper.writeValueAsString(document);
+        });
+  }
+
+  private static KitOrder read(String kit, UnaryOperator<String> edit) {
     List<NamedText> texts = new ArrayList<>();
     try (Stream<Path> files = Files.list(Path.of("..", "demo"))) {
       for (Path file : files.filter(it -> it.toString().endsWith(".json")).sorted().toList()) {
-        texts.add(new NamedText(file.getFileName().toString(), Files.readString(file)));
+        texts.add(new NamedText(file.getFileName().toString(), edit.apply(Files.readString(file))));
       }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-    if (WorkspaceReader.read(texts) instanceof Read.Good good
+    Read read = WorkspaceReader.read(texts);
+    if (read instanceof Read.Good good
         && KitOrders.resolve(good.workspace(), kit) instanceof KitOrders.Found found) {
       return found.order();
     }
-    throw new IllegalStateException("the demo has no readable kit " + kit);
+    throw new IllegalStateException("the demo has no readable kit " + kit + ": " + read);
   }
 
   /** A kit with another harness and design. */
