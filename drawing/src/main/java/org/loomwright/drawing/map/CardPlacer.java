@@ -13,21 +13,24 @@ final class CardPlacer {
   private final Obstacles obstacles;
   private final double highest;
   private final double lowest;
-  private final double costMost;
 
   /**
    * @param highest upper edge of what is drawn without cards, mm
    * @param lowest lower edge of it, mm
    */
-  CardPlacer(Obstacles obstacles, double highest, double lowest, double costMost) {
+  CardPlacer(Obstacles obstacles, double highest, double lowest) {
     this.obstacles = obstacles;
     this.highest = highest;
     this.lowest = lowest;
-    this.costMost = costMost;
   }
 
-  /** Takes the best place; empty when there is none good enough. */
-  Optional<Scene.Placed> place(int stop, Card card, Spot at, double radius, double half) {
+  /**
+   * Takes the best place; empty when there is none good enough.
+   *
+   * @param costMost cost from which on none is
+   */
+  Optional<Scene.Placed> place(
+      int stop, Card card, Spot at, double radius, double half, double costMost) {
     Scene.@org.jspecify.annotations.Nullable Placed best = null;
     double least = costMost;
     for (double gap : GAPS) {

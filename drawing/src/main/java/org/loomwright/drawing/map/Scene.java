@@ -25,6 +25,9 @@ final class Scene {
   /** Farthest that a leader costs, so that a card far off stands below the map instead. */
   private static final double COST_MOST = 110;
 
+  /** The same for a name that stands below anyway. */
+  private static final double NAME_COST_MOST = 9;
+
   private final RunGraph graph;
   private final MapLayout layout;
   private final double size;
@@ -221,7 +224,7 @@ final class Scene {
             Double.compare(
                 all.get(other).width() * all.get(other).height(),
                 all.get(one).width() * all.get(one).height()));
-    CardPlacer placer = new CardPlacer(obstacles, highest, lowest, COST_MOST);
+    CardPlacer placer = new CardPlacer(obstacles, highest, lowest);
     Placed[] placed = new Placed[all.size()];
     for (int sweep = 0; sweep < 2; sweep++) {
       for (int i : order) {
@@ -232,7 +235,7 @@ final class Scene {
           placer.remove(placed[i], half(i));
         }
         Optional<Placed> found =
-            placer.place(i, all.get(i), layout.at().get(i), radius[i], half(i));
+            placer.place(i, all.get(i), layout.at().get(i), radius[i], half(i), COST_MOST);
         placed[i] = found.orElse(null);
       }
     }
@@ -249,7 +252,9 @@ final class Scene {
       below.add(all.get(i));
       // Its name at least may find room on the map.
       Card name = Card.fitting(stop.withoutEnds(), graph.leads(), size, most);
-      placer.place(i, name, layout.at().get(i), radius[i], 0.2).ifPresent(cards::add);
+      placer
+          .place(i, name, layout.at().get(i), radius[i], 0.2, NAME_COST_MOST)
+          .ifPresent(cards::add);
     }
   }
 

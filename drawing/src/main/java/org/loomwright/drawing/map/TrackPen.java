@@ -39,7 +39,7 @@ record TrackPen(Sheet sheet, double widthMm) {
   }
 
   private void track(Colour colour, boolean always, String path, String name) {
-    double edge = Math.min(0.14, 0.16 * widthMm);
+    double edge = Math.min(0.18, 0.16 * widthMm);
     String gaps = always ? "" : GAPS;
     sheet.curve(name, path, "none", WireInk.EDGE, widthMm, gaps);
     sheet.curve("colour", path, "none", WireInk.of(colour.base()), widthMm - 2 * edge, gaps);

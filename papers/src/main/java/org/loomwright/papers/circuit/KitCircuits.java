@@ -1,6 +1,7 @@
 package org.loomwright.papers.circuit;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -44,10 +45,14 @@ public final class KitCircuits {
       Optional<NetworkBranch> load) {
     /** What makes it the same as another. */
     List<String> parts() {
-      List<String> parts = new ArrayList<>();
-      out.forEach(it -> parts.add(it.name()));
-      parts.add("load");
-      back.forEach(it -> parts.add(it.name()));
+      List<String> parts = new ArrayList<>(named("out", out));
+      parts.addAll(named("back", back));
+      return parts;
+    }
+
+    static List<String> named(String way, List<NetworkBranch> branches) {
+      List<String> parts = new ArrayList<>(List.of(way));
+      branches.forEach(it -> parts.add(it.name()));
       return parts;
     }
 
@@ -78,10 +83,32 @@ public final class KitCircuits {
           }
         }
       }
-      ways.values().forEach(same -> circuits.add(circuit(gap.need(), same)));
+      fewest(ways.values()).forEach(same -> circuits.add(circuit(gap.need(), same)));
     }
     circuits.addAll(groundsAlone(returned));
     return circuits;
+  }
+
+  /**
+   * So many of the ways that each way out and each way back is among them: what differs on one side
+   * of the load only need not be drawn with everything on the other side.
+   */
+  private static List<List<Found>> fewest(Collection<List<Found>> ways) {
+    List<List<Found>> kept = new ArrayList<>();
+    Set<List<String>> drawn = new LinkedHashSet<>();
+    for (int fresh = 2; fresh > 0; fresh--) {
+      for (List<Found> way : ways) {
+        List<String> out = Found.named("out", way.get(0).out());
+        List<String> back = Found.named("back", way.get(0).back());
+        int undrawn = (drawn.contains(out) ? 0 : 1) + (drawn.contains(back) ? 0 : 1);
+        if (undrawn >= fresh) {
+          kept.add(way);
+          drawn.add(out);
+          drawn.add(back);
+        }
+      }
+    }
+    return kept;
   }
 
   /** Grounds that return no supply of this kit. */
@@ -185,8 +212,12 @@ public final class KitCircuits {
   /** Cases in which the circuit is so: those of its own components, where they tell anything. */
   private String cases(String need, List<Found> same) {
     Set<String> components = new LinkedHashSet<>();
+    Optional<String> returned =
+        same.get(0).load().filter(it -> it.to().startsWith("pin ")).map(it -> it.to().substring(4));
     names.plan().cases().stream()
-        .filter(it -> it.ways().containsKey(need))
+        .filter(
+            it ->
+                it.ways().containsKey(need) || returned.filter(it.ways()::containsKey).isPresent())
         .forEach(it -> components.add(it.component()));
     for (String part : same.get(0).parts()) {
       names.plan().design().leads().stream()

@@ -80,12 +80,23 @@ final class PartMaker {
     } else if (name.startsWith("wire of ")) {
       return factoryWire(name.substring("wire of ".length()), branch);
     } else if (name.startsWith("cable to ")) {
-      return new Wire(FACTORY, "factory cable", brief(name), "", "", figures(branch));
+      String to = name.substring("cable to ".length()).replaceFirst(" for .*", "");
+      return new Wire(
+          FACTORY,
+          "factory cable",
+          "to " + names.prose(to.replaceFirst("^unit ", "")),
+          "",
+          "",
+          figures(branch));
     } else if (name.startsWith("body from ")) {
       return new Device("body", Symbol.BODY, "body metal", figures(branch));
     }
-    Symbol symbol = name.startsWith("ground point") ? Symbol.GROUND_POINT : Symbol.CONTACT_PAIR;
-    return new Device(FACTORY, symbol, brief(name), figures(branch));
+    boolean ground = name.startsWith("ground point");
+    return new Device(
+        FACTORY,
+        ground ? Symbol.GROUND_POINT : Symbol.CONTACT_PAIR,
+        ground ? "ground point" : "contact",
+        figures(branch));
   }
 
   private StripPart lead(String id, NetworkBranch branch) {
@@ -174,10 +185,6 @@ final class PartMaker {
 
   private String place(String id) {
     return names.place(id);
-  }
-
-  private String brief(String words) {
-    return names.prose(words.replaceFirst(" \\([^)]*/[^)]*\\)$", ""));
   }
 
   private static String bare(String words) {

@@ -19,7 +19,7 @@ final class ProtectionCharts {
       if (curve.lead().equals(lead)) {
         html.open("div", "keep")
             .line("h2", "", "Protection by the " + pack.names().prose(curve.fuse()))
-            .picture(ProtectionChartPicture.svg(plot(pack, curve), WIDTH_MM, pack.lettering()))
+            .picture(ProtectionChartPicture.svg(plot(curve), WIDTH_MM, pack.lettering()))
             .line(
                 "p",
                 "note",
@@ -31,9 +31,10 @@ final class ProtectionCharts {
     }
   }
 
-  private static ProtectionPlot plot(Pack pack, ProtectionCurve curve) {
+  private static ProtectionPlot plot(ProtectionCurve curve) {
     return new ProtectionPlot(
-        pack.names().prose(curve.fuse()),
+        // The heading says where it is.
+        curve.fuse().replaceFirst(" A (in|of|before) .*", " A"),
         curve.wire(),
         points(curve.earliest()),
         points(curve.latest()),

@@ -8,7 +8,7 @@ import org.loomwright.papers.page.Html;
 /** Where the leads lie in the vehicle. */
 final class RunMapSection implements Section {
   private static final double WIDTH_MM = 174;
-  private static final double HEIGHT_MM = 224;
+  private static final double HEIGHT_MM = 229;
 
   private final Optional<byte[]> picture;
 
@@ -34,8 +34,7 @@ final class RunMapSection implements Section {
     html.line(
         "p",
         "",
-        "Numbered places, and the leads between them side by side in their colours. The cards say"
-            + " what ends where, and in brackets in which cases.");
+        "Numbered places and the leads between them. Cards say what ends where, in which cases.");
     List<String> pages =
         RunMap.pages(
             pack.plan(), pack.order().vehicle(), picture, WIDTH_MM, HEIGHT_MM, pack.lettering());

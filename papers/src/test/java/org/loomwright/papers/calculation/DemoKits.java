@@ -18,7 +18,7 @@ import org.loomwright.papers.words.Names;
 import org.loomwright.planner.plan.Planner;
 
 /** The demo kits as they are planned today. */
-final class DemoKits {
+public final class DemoKits {
   static final List<String> KITS = List.of("crew-comfort", "trailer");
 
   private static final Map<String, Names> PLANNED = new ConcurrentHashMap<>();
@@ -26,7 +26,7 @@ final class DemoKits {
   private DemoKits() {}
 
   /** A kit with its plan, worked out once. */
-  static Names planned(String kit) {
+  public static Names planned(String kit) {
     return PLANNED.computeIfAbsent(
         kit,
         it -> {
