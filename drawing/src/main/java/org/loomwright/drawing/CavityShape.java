@@ -51,7 +51,7 @@ record CavityShape(double width, double height, boolean round) {
       case EMPTY -> strokes.add(Stroke.area("empty", frame(0), PALE, 0.55, ""));
       case PLUGGED -> {
         strokes.add(Stroke.area("plugged", frame(0), SHADE, 0.3, "0.9 0.6"));
-        strokes.addAll(diagonals("struck", 0.48));
+        strokes.addAll(diagonals("struck", 0.8));
       }
       case BLOCKED -> {
         strokes.add(Stroke.area("blocked", frame(0), SHADE, 0.3, ""));

@@ -30,6 +30,10 @@ public final class Face {
 
   private static final double CAPTION = 5;
   private static final double CAPTION_SIZE = 2.6;
+
+  /** Beside the caption, as browsers round widths up, mm. */
+  private static final double CAPTION_ROOM = 0.8;
+
   private static final double LATCH_DEPTH = 2.6;
 
   /** Smallest side of a drawn cavity at which its number reads well, mm on paper. */
@@ -76,8 +80,8 @@ public final class Face {
     double faceWidth = seen.widthMm() * scale;
     double faceHeight = seen.heightMm() * scale;
     double captionEms = LetterWidths.ems(caption);
-    double captionSize = Math.min(CAPTION_SIZE, widthMostMm / captionEms);
-    double width = Math.max(faceWidth + 2 * EDGE, captionEms * captionSize);
+    double captionSize = Math.min(CAPTION_SIZE, (widthMostMm - CAPTION_ROOM) / captionEms);
+    double width = Math.max(faceWidth + 2 * EDGE, captionEms * captionSize + CAPTION_ROOM);
     double above = room(seen, view, LatchDirection.UP);
     double height = above + faceHeight + room(seen, view, LatchDirection.DOWN) + CAPTION;
     FacePen pen = new FacePen((width - faceWidth) / 2, above, scale);

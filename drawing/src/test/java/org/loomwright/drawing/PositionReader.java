@@ -117,13 +117,22 @@ final class PositionReader {
     }
     boolean upright = words.contains("top") || words.contains("bottom");
     boolean sideways = words.contains("left") || words.contains("right");
-    if (columns.size() == 1 && !sideways) {
+    if (!sideways && isOneLine(columns, Point::x, Point::across)) {
       return inLine(words, sorted(points, Point::y));
     }
-    if (rows.size() == 1 && !upright) {
+    if (!upright && isOneLine(rows, Point::y, Point::down)) {
       return inLine(words, sorted(points, Point::x));
     }
     return List.of();
+  }
+
+  /** Whether all stand in one row or column so straight that nobody would see two. */
+  private boolean isOneLine(
+      List<List<Point>> bands, ToDoubleFunction<Point> at, ToDoubleFunction<Point> size) {
+    double first = points.stream().mapToDouble(at).min().orElse(0);
+    double last = points.stream().mapToDouble(at).max().orElse(0);
+    return bands.size() == 1
+        && last - first <= 0.35 * points.stream().mapToDouble(size).min().orElse(0);
   }
 
   /** Whoever could be taken for the extreme one, by centre, by edge or by size. */

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.loomwright.cli.shell.WrongInput;
+import org.loomwright.drawing.board.BoardTooSmall;
 import org.loomwright.model.design.Plan;
 import org.loomwright.model.kit.KitOrder;
 import org.loomwright.papers.PackWriter;
@@ -61,11 +62,18 @@ record PackFolder(Path folder) {
   /**
    * Writes the pack.
    *
-   * @throws WrongInput when it can't be written
+   * @throws WrongInput when it can't be written, or the board of the rules is too small for it
    */
   List<Path> write(KitOrder order, Plan plan) {
     try {
       return PackWriter.write(order, plan, folder);
+    } catch (BoardTooSmall small) {
+      throw new WrongInput(
+          "rules '"
+              + order.rules().id()
+              + "', runs.boardWidth and runs.boardHeight: the build board can't be laid out: "
+              + small.getMessage()
+              + ".");
     } catch (IOException failure) {
       throw wrong(folder, reason(failure));
     }

@@ -65,7 +65,7 @@ public final class BoardLayout {
   /**
    * Lays the tree on as few boards as found.
    *
-   * @throws IllegalArgumentException when an end or a bundle is too large for the board; names it
+   * @throws BoardTooSmall when an end or a bundle is too large for the board; names it
    */
   public static BoardPlan of(BoardTree tree, Board board) {
     TooLarge.check(tree, board);
@@ -178,7 +178,7 @@ public final class BoardLayout {
     Part.Step step = habit.isReversed() ? spine.get(spine.size() - 1) : spine.get(0);
     Piece piece = step.piece();
     if (piece.lengthMm() < 2 * LEAST_PIECE_MM) {
-      throw new IllegalArgumentException(
+      throw new BoardTooSmall(
           String.format(
               Locale.ROOT,
               "branch %s, %.1f mm thick, and what is at its end find no room on a board of"

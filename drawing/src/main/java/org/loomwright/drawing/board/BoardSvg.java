@@ -43,11 +43,11 @@ public final class BoardSvg {
     return ink.raw("</g>\n").toString();
   }
 
-  /** The sheet without edge, pictures at its ends or any text, for a small map. */
-  public static String outline(BoardPlan plan, Sheet sheet) {
+  /** Branches and ends of a sheet in thick lines and without any text, for a small map. */
+  public static String outline(Sheet sheet) {
     Ink ink = new Ink();
     open(ink);
-    SheetShapes.inside(plan, sheet, BoardWords.NONE, ink);
+    SheetShapes.outline(sheet, ink);
     return ink.raw("</g>\n").toString();
   }
 

@@ -15,7 +15,8 @@ import java.util.Locale;
  * @param overlapMm width of the common strips, mm
  * @param columns pages side by side
  * @param rows pages below each other
- * @param tiles all pages, row by row
+ * @param tiles the pages, row by row; pages that would show nothing are left out where the others
+ *     still hang together
  * @param marks all marks, with the sheet's coordinates
  */
 public record BoardTiles(
@@ -73,7 +74,21 @@ public record BoardTiles(
    * @param row from 0
    * @param shown the part of the sheet on this page
    */
-  public record Tile(String name, int column, int row, Box shown) {}
+  public record Tile(String name, int column, int row, Box shown) {
+    /** Whether the other page is the next to the right. */
+    boolean isLeftOf(Tile other) {
+      return other.row == row && other.column == column + 1;
+    }
+
+    /** Whether the other page is the next below. */
+    boolean isAbove(Tile other) {
+      return other.column == column && other.row == row + 1;
+    }
+
+    private boolean isBeside(Tile other) {
+      return isLeftOf(other) || other.isLeftOf(this) || isAbove(other) || other.isAbove(this);
+    }
+  }
 
   /**
    * A cross in a common strip.
@@ -152,19 +167,24 @@ public record BoardTiles(
         tiles.add(new Tile(columnName(column) + (row + 1), column, row, shown));
       }
     }
+    if (!busy.isEmpty()) {
+      leaveOutBlank(tiles, busy.get(0));
+    }
     List<Mark> marks = new ArrayList<>();
     for (Tile tile : tiles) {
       Box shown = tile.shown();
+      boolean hasRight = tiles.stream().anyMatch(tile::isLeftOf);
+      boolean hasBelow = tiles.stream().anyMatch(tile::isAbove);
       double right = shown.rightMm() - overlap / 2;
       double low = shown.bottomMm() - overlap / 2;
       // About a quarter and three quarters along the strip, clear of the strips' crossings.
       for (double share : new double[] {0.25, 0.75}) {
-        if (tile.column() + 1 < columns) {
+        if (hasRight) {
           Point at = new Point(right, shown.yMm() + share * shown.heightMm());
           double reach = shown.heightMm() / 4 - overlap - MARK_MM;
           marks.add(new Mark(marks.size() + 1, moved(at, 0, 1, reach, busy)));
         }
-        if (tile.row() + 1 < rows) {
+        if (hasBelow) {
           Point at = new Point(shown.xMm() + share * shown.widthMm(), low);
           double reach = shown.widthMm() / 4 - overlap - MARK_MM;
           marks.add(new Mark(marks.size() + 1, moved(at, 1, 0, reach, busy)));
@@ -173,6 +193,31 @@ public record BoardTiles(
     }
     return new BoardTiles(
         sheet, pageWidth, pageHeight, margin, overlap, columns, rows, tiles, marks);
+  }
+
+  /** Takes away pages that show nothing, one after the other, while the rest hangs together. */
+  private static void leaveOutBlank(List<Tile> tiles, List<Box> drawn) {
+    for (Tile tile : List.copyOf(tiles)) {
+      boolean isBlank = drawn.stream().noneMatch(box -> box.isNearer(tile.shown(), 1e-3));
+      if (isBlank && tiles.size() > 1) {
+        List<Tile> rest = new ArrayList<>(tiles);
+        rest.remove(tile);
+        if (hangTogether(rest)) {
+          tiles.remove(tile);
+        }
+      }
+    }
+  }
+
+  private static boolean hangTogether(List<Tile> tiles) {
+    List<Tile> reached = new ArrayList<>(tiles.subList(0, 1));
+    for (int i = 0; i < reached.size(); i++) {
+      Tile here = reached.get(i);
+      tiles.stream()
+          .filter(tile -> here.isBeside(tile) && !reached.contains(tile))
+          .forEach(reached::add);
+    }
+    return reached.size() == tiles.size();
   }
 
   private static int count(double wholeMm, double roomMm, double overlapMm) {
@@ -378,6 +423,8 @@ public record BoardTiles(
   }
 
   private static void mark(Ink ink, Mark mark, Point at) {
+    // A white ground, so that the cross is seen on a bundle too.
+    ink.circle("mark-ground", at, MARK_MM + 0.2, 0, "#fff");
     ink.line("mark", List.of(at.plus(-MARK_MM, 0), at.plus(MARK_MM, 0)), Ink.BLACK, 0.2, "");
     ink.line("mark", List.of(at.plus(0, -MARK_MM), at.plus(0, MARK_MM)), Ink.BLACK, 0.2, "");
     ink.circle("mark-ring", at, 0.6 * MARK_MM, 0.2, "none");

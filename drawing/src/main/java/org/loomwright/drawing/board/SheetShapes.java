@@ -13,6 +13,9 @@ import org.loomwright.drawing.board.BoardPlan.Spot;
 
 /** Draws all of a sheet that is no text. */
 final class SheetShapes {
+  /** Lines on a map, mm of the board. */
+  private static final double MAP_LINE_MM = 6;
+
   private final BoardPlan plan;
   private final Sheet sheet;
   private final BoardWords words;
@@ -65,9 +68,19 @@ final class SheetShapes {
     ruler(board).ifPresent(left -> Ruler.draw(ink, left));
   }
 
-  /** All but the board's edge and its ruler. */
-  static void inside(BoardPlan plan, Sheet sheet, BoardWords words, Ink ink) {
-    new SheetShapes(plan, sheet, words, ink).inside();
+  /** Thick lines and grey ends, to be seen when drawn small. */
+  static void outline(Sheet sheet, Ink ink) {
+    for (Line line : sheet.lines()) {
+      double thick = Math.max(MAP_LINE_MM, line.diameterMm());
+      ink.line("map-bundle", line.points(), Ink.BLACK, thick, " stroke-linejoin=\"round\"");
+    }
+    for (LaidEnd end : sheet.ends()) {
+      ink.box("map-end", end.body(), MAP_LINE_MM / 2, "#ccc", "");
+      end.table().ifPresent(table -> ink.box("map-table", table, MAP_LINE_MM / 4, "#fff", ""));
+    }
+    for (Match match : sheet.matches()) {
+      match.body().ifPresent(box -> ink.box("map-match", box, MAP_LINE_MM / 2, "#fff", ""));
+    }
   }
 
   private void inside() {
@@ -127,8 +140,10 @@ final class SheetShapes {
     Optional<BoardWords.Inset> inset = Optional.ofNullable(words.ends().get(end.name()));
     Box body = end.body();
     Optional<String> face = inset.flatMap(BoardWords.Inset::face);
-    if (end.headingDegrees() % 90 != 0) {
-      // A slanted branch meets its end at a corner; show that they belong together.
+    boolean hasRoomRoundIt = face.filter(it -> it.startsWith("<svg")).isPresent();
+    if (end.headingDegrees() % 90 != 0 || hasRoomRoundIt) {
+      // A slanted branch meets its end at a corner, and a face has room round it; show that they
+      // belong together.
       ink.line("lead-in", List.of(end.at(), body.middle()), Ink.BLACK, 1, "");
     }
     if (face.isPresent()) {

@@ -197,16 +197,19 @@ final class SheetTexts {
     }
     sheet.pegs().forEach(peg -> add(corners, Texts.square(peg.at(), peg.diameterMm() / 2)));
     sheet.matches().forEach(match -> match.body().ifPresent(box -> add(corners, box)));
-    List<String> foot = List.of("title", "notes", "ruler-text");
-    texts.placed().stream()
-        .filter(text -> !foot.contains(text.name()))
-        .forEach(text -> add(corners, text.box()));
+    written(texts).forEach(text -> add(corners, text.box()));
     return Lines.around(corners);
+  }
+
+  /** Texts that are not the board's foot. */
+  private static List<Text> written(Texts texts) {
+    List<String> foot = List.of("title", "notes", "ruler-text");
+    return texts.placed().stream().filter(text -> !foot.contains(text.name())).toList();
   }
 
   /** Boxes of everything, then of what must not be written on: texts, ends, pegs. */
   static List<List<Box>> busy(Sheet sheet, Texts texts) {
-    List<Box> solid = new ArrayList<>(texts.placed().stream().map(Text::box).toList());
+    List<Box> solid = new ArrayList<>(written(texts).stream().map(Text::box).toList());
     for (LaidEnd end : sheet.ends()) {
       solid.add(end.body());
       end.table().ifPresent(solid::add);
@@ -214,6 +217,7 @@ final class SheetTexts {
     sheet.pegs().forEach(peg -> solid.add(Texts.square(peg.at(), peg.diameterMm() / 2)));
     sheet.matches().forEach(match -> match.body().ifPresent(solid::add));
     List<Box> all = new ArrayList<>(solid);
+    texts.leaders().forEach(leader -> all.add(Lines.around(leader)));
     for (Line line : sheet.lines()) {
       for (int i = 1; i < line.points().size(); i++) {
         Box around = Lines.around(line.points().subList(i - 1, i + 1));

@@ -33,8 +33,8 @@ final class TooLarge {
     }
   }
 
-  private static IllegalArgumentException refused(String what, Board board) {
-    return new IllegalArgumentException(
+  private static BoardTooSmall refused(String what, Board board) {
+    return new BoardTooSmall(
         String.format(
             Locale.ROOT,
             "%s is larger than a board of %.0f mm x %.0f mm with a margin of %.0f mm;"

@@ -91,7 +91,7 @@ class BoardSvgTest {
       Sheet first = plan.sheets().get(0);
       BoardTiles tiles = BoardTiles.of(plan, first, BoardWords.NONE, BoardTiles.Paper.A4);
       String content = BoardSvg.content(plan, first, BoardWords.NONE);
-      svgs.add(tiles.map(BoardSvg.outline(plan, first), plan.name(), List.of("a note", "another")));
+      svgs.add(tiles.map(BoardSvg.outline(first), plan.name(), List.of("a note", "another")));
       if (seed % 5 == 0) {
         tiles.tiles().forEach(tile -> svgs.add(tiles.page(tile, content, plan.name())));
       }

@@ -93,6 +93,32 @@ class BoardTilesTest {
     return offsets;
   }
 
+  /** Pages left out show nothing, and what is left can be joined. */
+  @Test
+  void pagesThatShowNothingAreLeftOut() {
+    int leftOut = 0;
+    for (long seed = 1; seed <= 12; seed++) {
+      BoardPlan plan = BoardLayout.of(Trees.random(seed, 12), Board.of(2400, 1200));
+      BoardPlan.Sheet sheet = plan.sheets().get(0);
+      BoardTiles tiles = BoardTiles.of(plan, sheet, BoardWords.NONE, Paper.A4);
+      leftOut += tiles.columns() * tiles.rows() - tiles.tiles().size();
+      assertThat(joined(tiles)).hasSameSizeAs(tiles.tiles());
+      for (BoardPlan.Line line : sheet.lines()) {
+        for (double mm = 0; mm < line.lengthMm(); mm += 5) {
+          Point at = Lines.place(line.points(), mm).at();
+          assertThat(tiles.tiles())
+              .anyMatch(tile -> tile.shown().holds(new Box(at.xMm(), at.yMm(), 0, 0)));
+        }
+      }
+      for (BoardPlan.LaidEnd end : sheet.ends()) {
+        Point at = end.body().middle();
+        assertThat(tiles.tiles())
+            .anyMatch(tile -> tile.shown().holds(new Box(at.xMm(), at.yMm(), 0, 0)));
+      }
+    }
+    assertThat(leftOut).isGreaterThan(10);
+  }
+
   @Test
   void aSmallSheetIsOnePage() {
     assertThat(BoardTiles.of(Board.of(180, 250), Paper.A4).tiles()).hasSize(1);
@@ -119,8 +145,7 @@ class BoardTilesTest {
     }
     assertThat(
             BoardSvgTest.read(
-                    tiles.map(
-                        BoardSvg.outline(plan, plan.sheets().get(0)), "Trailer feed", List.of()))
+                    tiles.map(BoardSvg.outline(plan.sheets().get(0)), "Trailer feed", List.of()))
                 .getDocumentElement()
                 .getTextContent())
         .contains("A1")

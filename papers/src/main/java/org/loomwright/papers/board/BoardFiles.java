@@ -27,8 +27,7 @@ public final class BoardFiles {
    * @return name to bytes, in that order; empty when the plan has no harness
    * @throws IOException when a font can't be used
    * @throws IllegalStateException when a lead is not as long on the board as in the list of leads
-   * @throws IllegalArgumentException when something is larger than the board, or the board larger
-   *     than a page can be
+   * @throws org.loomwright.drawing.board.BoardTooSmall when something is larger than the board
    */
   public static Map<String, byte[]> of(Plan plan, KitOrder order, Fonts fonts) throws IOException {
     Map<String, byte[]> files = new LinkedHashMap<>();

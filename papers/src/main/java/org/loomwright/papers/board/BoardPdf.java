@@ -83,7 +83,7 @@ public final class BoardPdf {
             board.plan().name(),
             sheet.number(),
             board.plan().sheets().size());
-    String map = tiles.map(BoardSvg.outline(board.plan(), sheet), title, notes(board, sheet));
+    String map = tiles.map(BoardSvg.outline(sheet), title, notes(board, sheet));
     try (SheetPage page =
         new SheetPage(document, font, tiles.pageWidthMm(), tiles.pageHeightMm())) {
       page.draw(SvgForm.of(document, map));

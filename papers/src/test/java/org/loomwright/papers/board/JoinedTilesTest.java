@@ -68,13 +68,15 @@ class JoinedTilesTest {
       Tile here = open.remove();
       Dot from = moved.getOrDefault(here, new Dot(0, 0));
       for (Tile there : tiles.tiles()) {
-        boolean isRight = there.column() == here.column() + 1 && there.row() == here.row();
-        boolean isBelow = there.row() == here.row() + 1 && there.column() == here.column();
-        if (!isRight && !isBelow) {
+        int right = there.row() == here.row() ? there.column() - here.column() : 0;
+        int below = there.column() == here.column() ? there.row() - here.row() : 0;
+        if (Math.abs(right) + Math.abs(below) != 1) {
           continue;
         }
-        List<Dot> one = strip(crosses.getOrDefault(here, List.of()), isRight, true, near);
-        List<Dot> other = strip(crosses.getOrDefault(there, List.of()), isRight, false, near);
+        boolean isAcross = right != 0;
+        boolean isFar = right + below > 0;
+        List<Dot> one = strip(crosses.getOrDefault(here, List.of()), isAcross, isFar, near);
+        List<Dot> other = strip(crosses.getOrDefault(there, List.of()), isAcross, !isFar, near);
         assertThat(one).as("crosses of %s towards %s", here.name(), there.name()).hasSize(2);
         assertThat(other).as("crosses of %s towards %s", there.name(), here.name()).hasSize(2);
         List<Dot> shifts = new ArrayList<>();

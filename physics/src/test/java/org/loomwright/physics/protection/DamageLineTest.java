@@ -123,6 +123,9 @@ final class DamageLineTest {
     assertThat(line.timeS(0)).isInfinite();
   }
 
+  /** Two times that are the same may differ in their last digits. */
+  private static final double LESS = 1 - 1e-9;
+
   @Property(tries = 25)
   void thickerCoolerAndBetterInsulatedStandsLonger(
       @ForAll("overloads") double overload, @ForAll("insulations") Insulation insulation) {
@@ -131,10 +134,10 @@ final class DamageLineTest {
     double before = 0;
     for (Conductor c : all) {
       double timeS = hot(c, insulation, 84).timeS(currentA);
-      assertThat(timeS).as(c.label()).isGreaterThanOrEqualTo(before);
+      assertThat(timeS).as(c.label()).isGreaterThanOrEqualTo(before * LESS);
       DamageLine cool =
           DamageLine.of(new DamageLine.Wire(WireHeat.Lying.single(c, 40), insulation, 84, 40));
-      assertThat(cool.timeS(currentA)).isGreaterThanOrEqualTo(timeS);
+      assertThat(cool.timeS(currentA)).isGreaterThanOrEqualTo(timeS * LESS);
       before = timeS;
     }
   }

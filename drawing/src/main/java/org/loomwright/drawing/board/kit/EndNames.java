@@ -96,7 +96,7 @@ final class EndNames {
   private String subject(Tail tail) {
     String id = tail.subject();
     return switch (tail.kind()) {
-      case HOUSING -> id + housing(id).map(it -> ", for " + it.matesWith()).orElse("");
+      case HOUSING -> housing(id).map(it -> "housing for " + it.matesWith()).orElse(id);
       case CONNECTOR -> vehicle.connector(id).map(it -> it.name()).orElse(id);
       case BLOCK -> vehicle.fuseBlock(id).map(it -> it.name()).orElse(id);
       case GROUND -> vehicle.ground(id).map(it -> it.name()).orElse(id);

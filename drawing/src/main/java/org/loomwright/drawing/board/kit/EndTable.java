@@ -20,6 +20,9 @@ final class EndTable {
   /** From line to line over the font size. */
   private static final double LEADING = 1.4;
 
+  /** Between a row's last line and the rule below it. */
+  private static final double ROW_GAP_MM = 0.4;
+
   private static final double LEAST_MM = 40;
 
   private final Lettering lettering = Lettering.fitted();
@@ -80,13 +83,14 @@ final class EndTable {
       if (!row.note().isEmpty()) {
         left("▸ " + row.note(), columns[0], width - columns[0], NOTE_MM);
       }
+      yMm += ROW_GAP_MM;
       rules.add(yMm);
     }
-    double height = yMm;
+    double height = yMm + ROW_GAP_MM;
     StringBuilder all = new StringBuilder();
     all.append(rect(width, height));
     for (double rule : rules.subList(0, rules.size() - 1)) {
-      all.append(line(0, rule, width, rule, 0.2));
+      all.append(line(0.2, rule, width - 0.2, rule, 0.2));
     }
     double x = 0;
     for (int i = 0; i + 1 < columns.length; i++) {

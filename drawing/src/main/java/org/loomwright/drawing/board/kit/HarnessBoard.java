@@ -55,7 +55,8 @@ public record HarnessBoard(
    * the rules give.
    *
    * @return the boards, the tree of the first bundle first; empty when there is no harness
-   * @throws IllegalArgumentException when something is larger than the board; names it
+   * @throws org.loomwright.drawing.board.BoardTooSmall when something is larger than the board;
+   *     names it
    * @throws IllegalStateException when a lead is not as long on the board as in the list of leads;
    *     names the lead and both lengths
    */
