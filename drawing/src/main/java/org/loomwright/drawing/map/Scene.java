@@ -18,6 +18,10 @@ final class Scene {
   private static final double STOP_LEAST_MM = 2.1;
   private static final double TRACK_MOST_MM = 1.15;
   private static final double JOINT_MM = 1.1;
+
+  /** How far the crosses of a run that may not be used reach. */
+  private static final double CROSS_MM = 1.5;
+
   private static final double LEADER_MOST_MM = 5;
   private static final double[] ALONG = {0.5, 0.42, 0.58, 0.34, 0.66, 0.26, 0.74, 0.18, 0.82};
   private static final double[] OFF = {1, 2.5, 4.5};
@@ -83,7 +87,7 @@ final class Scene {
     }
     for (int i = 0; i < paths.size(); i++) {
       double half = Math.max(0.4, graph.runs().get(i).leads().size() * pitch / 2);
-      double reach = Plane.MITER_MOST * half;
+      double reach = Math.max(CROSS_MM, Plane.MITER_MOST * half);
       for (Segment part : Segment.through(paths.get(i))) {
         obstacles.add(new Obstacles.Band(part, half));
         highest = Math.min(highest, Math.min(part.from().y(), part.to().y()) - reach);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.loomwright.drawing.ink.Box;
 import org.loomwright.drawing.ink.Segment;
 import org.loomwright.drawing.ink.Sheet;
@@ -60,10 +61,19 @@ final class SceneDrawing {
     for (int i = 0; i < graph.stops().size(); i++) {
       stop(i, ports.get(i));
     }
+    picture.ifPresent(it -> plates());
     for (Scene.Placed it : scene.cards()) {
       it.card().draw(sheet, graph.leads(), always, it.box().left(), it.box().top() + down);
     }
     scene.notes().forEach(it -> scene.write(sheet, it, down));
+  }
+
+  /** White ground for words over a picture. */
+  private void plates() {
+    Stream.concat(
+            scene.notes().stream().map(Scene.Note::box),
+            scene.cards().stream().map(Scene.Placed::box))
+        .forEach(it -> sheet.rect("plate", moved(it), "#fff", "none", 0));
   }
 
   private void ground(Box box, Optional<String> picture) {

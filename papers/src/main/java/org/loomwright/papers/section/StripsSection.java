@@ -12,8 +12,8 @@ import org.loomwright.papers.page.Html;
 final class StripsSection implements Section {
   private static final double WIDTH_MM = 174;
 
-  /** Strips are drawn larger and printed smaller, their text still 2 mm high. */
-  private static final double SCALE = 0.78;
+  /** Strips are drawn larger and printed smaller, their text still more than 1.8 mm high. */
+  private static final double SCALE = 0.72;
 
   private static final Pattern SIZE =
       Pattern.compile("width=\"([0-9.]+)mm\" height=\"([0-9.]+)mm\"");
