@@ -51,6 +51,7 @@ class PlanCommandTest {
             "\n  A1  ",
             "Part numbers\n",
             "→ floor connector cavity 1; ",
+            "\nBundles: 6, ",
             " hold, ",
             ", 0 fail\n",
             "Proof: proven for ")
@@ -200,7 +201,8 @@ class PlanCommandTest {
         .endsWith(
             "\nThe pack is in "
                 + out
-                + ": pack.pdf, calculations.pdf, leads.csv, cut-list.xlsx, parts.xlsx, result.json\n");
+                + ": pack.pdf, calculations.pdf, leads.csv, cut-list.xlsx, parts.xlsx, board.pdf,"
+                + " board-sheet.pdf, board-1.svg, board-1.dxf, result.json\n");
     List<byte[]> before = contents(out);
     assertThat(before).allSatisfy(bytes -> assertThat(bytes).isNotEmpty());
 

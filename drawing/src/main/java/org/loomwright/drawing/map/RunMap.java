@@ -1,12 +1,12 @@
 package org.loomwright.drawing.map;
 
 import java.util.ArrayList;
-import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
 import org.loomwright.drawing.Lettering;
 import org.loomwright.drawing.ink.Sheet;
 import org.loomwright.model.design.Plan;
+import org.loomwright.model.picture.Picture;
 import org.loomwright.model.vehicle.Vehicle;
 
 /**
@@ -47,14 +47,13 @@ public final class RunMap {
    *
    * @param plan the kit
    * @param vehicle its vehicle
-   * @param picture bytes of the picture of the vehicle's plan view, PNG or JPEG
+   * @param picture the picture of the vehicle's plan view
    * @param widthMm width of the picture, 90 mm or more; some 100 mm read well on a phone
    * @param lettering how text is written
-   * @throws IllegalArgumentException when the width is too small or the picture is neither PNG nor
-   *     JPEG
+   * @throws IllegalArgumentException when the width is too small
    */
   public static String svg(
-      Plan plan, Vehicle vehicle, Optional<byte[]> picture, double widthMm, Lettering lettering) {
+      Plan plan, Vehicle vehicle, Optional<Picture> picture, double widthMm, Lettering lettering) {
     return pages(plan, vehicle, picture, widthMm, Double.POSITIVE_INFINITY, lettering).get(0);
   }
 
@@ -67,7 +66,7 @@ public final class RunMap {
   public static List<String> pages(
       Plan plan,
       Vehicle vehicle,
-      Optional<byte[]> picture,
+      Optional<Picture> picture,
       double widthMm,
       double heightMm,
       Lettering lettering) {
@@ -77,7 +76,7 @@ public final class RunMap {
     }
     RunGraph graph = RunGraph.of(plan, vehicle);
     List<Boolean> always = graph.leads().stream().map(it -> EndRows.always(plan, it)).toList();
-    Optional<String> data = picture.map(RunMap::data);
+    Optional<String> data = picture.map(Picture::dataUri);
     Scene scene = scene(graph, vehicle, widthMm, heightMm);
     List<Block> blocks = new ArrayList<>();
     blocks.add(
@@ -131,18 +130,5 @@ public final class RunMap {
     }
     pages.add(sheet.svg(widthMm, Math.max(1, y), title));
     return pages;
-  }
-
-  private static String data(byte[] picture) {
-    boolean png = picture.length > 3 && (picture[0] & 0xFF) == 0x89 && picture[1] == 'P';
-    boolean jpeg = picture.length > 3 && (picture[0] & 0xFF) == 0xFF && (picture[1] & 0xFF) == 0xD8;
-    if (!png && !jpeg) {
-      throw new IllegalArgumentException(
-          "the picture of the vehicle's plan view is neither PNG nor JPEG; save it as one of them");
-    }
-    return "data:image/"
-        + (png ? "png" : "jpeg")
-        + ";base64,"
-        + Base64.getEncoder().encodeToString(picture);
   }
 }

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -28,6 +27,7 @@ import org.loomwright.model.design.Bundle;
 import org.loomwright.model.design.EndUse;
 import org.loomwright.model.design.Landing;
 import org.loomwright.model.design.Lead;
+import org.loomwright.model.picture.Picture;
 import org.w3c.dom.Element;
 
 class RunMapTest {
@@ -145,20 +145,13 @@ class RunMapTest {
             .decode(
                 "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGP4DwABAQEAsOrjOQAAAABJRU5E"
                     + "rkJggg==");
-    String svg = RunMap.svg(kit.plan(), kit.vehicle(), Optional.of(png), 175, Lettering.fitted());
+    String svg =
+        RunMap.svg(
+            kit.plan(), kit.vehicle(), Optional.of(Picture.of(png)), 175, Lettering.fitted());
     assertThat(Looked.at(svg).elements("image", "plan-view"))
         .singleElement()
         .satisfies(
             it -> assertThat(it.getAttribute("xlink:href")).startsWith("data:image/png;base64,"));
-    assertThatThrownBy(
-            () ->
-                RunMap.svg(
-                    kit.plan(),
-                    kit.vehicle(),
-                    Optional.of("GIF89a".getBytes(StandardCharsets.US_ASCII)),
-                    175,
-                    Lettering.fitted()))
-        .hasMessageContaining("neither PNG nor JPEG");
   }
 
   @Test

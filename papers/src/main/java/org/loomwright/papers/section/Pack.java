@@ -1,7 +1,6 @@
 package org.loomwright.papers.section;
 
 import java.util.List;
-import java.util.Optional;
 import org.loomwright.drawing.Lettering;
 import org.loomwright.model.design.Plan;
 import org.loomwright.model.kit.KitOrder;
@@ -38,7 +37,7 @@ public record Pack(Names names, Lettering lettering) {
         new NumbersSection(),
         new CasesSection(),
         new LeadsSection(),
-        new RunMapSection(Optional.empty()),
+        new RunMapSection(),
         new BundlesSection(),
         new StripsSection(),
         new CutSection(),

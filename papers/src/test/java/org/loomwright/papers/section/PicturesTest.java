@@ -45,11 +45,7 @@ class PicturesTest {
     Pack pack = new Pack(names, Lettering.fitted());
     Html html = new Html();
     List<Section> sections =
-        List.of(
-            new RunMapSection(Optional.empty()),
-            new BundlesSection(),
-            new StripsSection(),
-            new BarsSection());
+        List.of(new RunMapSection(), new BundlesSection(), new StripsSection(), new BarsSection());
     sections.forEach(it -> it.write(pack, html));
     names.plan().design().leads().forEach(it -> ProtectionCharts.write(pack, it.id(), html));
     List<String> pictures = new ArrayList<>();

@@ -37,7 +37,7 @@ final class BundleLines {
     if (grommets > 0) {
       parts.add(Summary.counted(grommets, "grommet"));
     }
-    screen.heading(
+    screen.line(
         "Bundles: "
             + bundles.size()
             + ", "
