@@ -8,8 +8,7 @@ import java.util.List;
  * @param id id, unique in the harness
  * @param place place where they leave
  * @param kind what they end in
- * @param subject the housing, connector, fuse block, ground or circuit they end in as made, or the
- *     lead for an end that is parked
+ * @param subject the housing, connector, fuse block, ground or circuit they end in as made
  * @param ends the leads' ends
  * @param lengthMm length from the place to the terminals: slack, service loop and reach
  */
@@ -30,9 +29,7 @@ public record Tail(
     /** A ground stud. */
     GROUND,
     /** A factory wire. */
-    CIRCUIT,
-    /** Nothing; the bench makes it as a parked end. */
-    PARKED
+    CIRCUIT
   }
 
   /**

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.loomwright.drawing.board.Board;
 import org.loomwright.drawing.board.BoardTree.End;
 import org.loomwright.drawing.board.BoardTree.EndKind;
@@ -63,7 +65,6 @@ final class EndMaker {
         yield new Made(end, new Inset(Optional.empty(), Optional.of(table.svg())));
       }
       case CIRCUIT -> made(called, EndKind.OPEN, EndSymbols.splice(), table);
-      case PARKED -> made(called, EndKind.OPEN, EndSymbols.cap(), table);
     };
   }
 
@@ -106,7 +107,7 @@ final class EndMaker {
     return switch (kind) {
       case HOUSING, CONNECTOR -> "cavity";
       case BLOCK -> "slot";
-      case GROUND, CIRCUIT, PARKED -> "end";
+      case GROUND, CIRCUIT -> "end";
     };
   }
 
@@ -124,7 +125,6 @@ final class EndMaker {
       case BLOCK -> subs.add("terminals for a fuse block of the vehicle, taped together");
       case GROUND -> subs.add("ring terminals for a ground stud");
       case CIRCUIT -> subs.add("end for a splice made in the vehicle");
-      case PARKED -> subs.add("capped, labelled and taped back");
     }
     subs.add("at " + names.place(tail.place()));
     return subs;
@@ -133,14 +133,17 @@ final class EndMaker {
   private EndTable.Row row(Tail.End end) {
     Lead lead = lead(end.lead());
     LeadEnd own = end.sideA() ? lead.a() : lead.b();
-    return new EndTable.Row(
-        cells(lead, EndNames.spot(own.asMade()), end.sideA()), names.changes(own));
+    String note =
+        Stream.of(names.numbers(lead), names.changes(own))
+            .filter(it -> !it.isEmpty())
+            .collect(Collectors.joining("; "));
+    return new EndTable.Row(cells(lead, EndNames.spot(own.asMade()), end.sideA()), note);
   }
 
   private EndTable.Row jointRow(String id, String joint) {
     Lead lead = lead(id);
     boolean isSideA = lead.a().asMade() instanceof Landing.InJoint it && it.joint().equals(joint);
-    return new EndTable.Row(cells(lead, "", isSideA), "");
+    return new EndTable.Row(cells(lead, "", isSideA), names.numbers(lead));
   }
 
   private List<String> cells(Lead lead, String spot, boolean isSideA) {

@@ -13,6 +13,7 @@ import org.loomwright.model.design.Joint;
 import org.loomwright.model.design.Landing;
 import org.loomwright.model.design.Lead;
 import org.loomwright.model.design.LeadEnd;
+import org.loomwright.model.design.PartNumber;
 import org.loomwright.model.design.Plan;
 import org.loomwright.model.design.SuppliedHousing;
 import org.loomwright.model.design.Tail;
@@ -101,7 +102,6 @@ final class EndNames {
       case BLOCK -> vehicle.fuseBlock(id).map(it -> it.name()).orElse(id);
       case GROUND -> vehicle.ground(id).map(it -> it.name()).orElse(id);
       case CIRCUIT -> "splice into " + vehicle.circuit(id).map(it -> it.name()).orElse(id);
-      case PARKED -> "parked end of " + lead(id).map(Lead::label).orElse(id);
     };
   }
 
@@ -153,6 +153,14 @@ final class EndNames {
       return "splice";
     }
     return landing instanceof Landing.Parked ? "cap" : "joint";
+  }
+
+  /** The part numbers that hold a lead; empty where all do. */
+  String numbers(Lead lead) {
+    List<PartNumber> all = plan.design().partNumbers();
+    List<String> holding =
+        all.stream().filter(it -> it.leads().contains(lead.id())).map(PartNumber::id).toList();
+    return holding.size() == all.size() ? "" : "only in " + String.join(", ", holding);
   }
 
   /** What becomes of an end in the cases that do not use it as made; empty where none differs. */

@@ -85,12 +85,6 @@ final class EndSymbols {
     return new Symbol(path("M7,0.4L13.6,7L7,13.6L0.4,7Z", "#111", 0), 14, 14);
   }
 
-  /** A capped end: a cap with a cross in it. */
-  static Symbol cap() {
-    String cap = path("M0.5,0.5L15.5,0.5L15.5,9.5L0.5,9.5Z", "#fff", 0.9);
-    return new Symbol(cap + path("M4,2.5L12,7.5M12,2.5L4,7.5", "none", 0.7), 16, 10);
-  }
-
   /** A place where leads turn back: a loop. */
   static Symbol turn() {
     String loop =

@@ -224,7 +224,7 @@ public final class Harnesses {
   }
 
   private void tail(int place) {
-    Tail.Kind kind = Tail.Kind.values()[random.nextInt(Tail.Kind.values().length - 1)];
+    Tail.Kind kind = Tail.Kind.values()[random.nextInt(Tail.Kind.values().length)];
     String id = "T" + (tails.size() + 1);
     Vehicle vehicle = demo.vehicle();
     String subject =
@@ -234,7 +234,6 @@ public final class Harnesses {
           case BLOCK -> any(vehicle.fuseBlocks()).id();
           case GROUND -> any(vehicle.grounds()).id();
           case CIRCUIT -> any(vehicle.circuits()).id();
-          case PARKED -> "";
         };
     tails.add(new Tail(id, places.get(place), kind, subject, List.of(), 60 + random.nextInt(300)));
   }
@@ -383,7 +382,6 @@ public final class Harnesses {
       case BLOCK -> new Landing.InSlot(tail.subject(), "F" + spot, "T");
       case GROUND -> new Landing.OnGround(tail.subject(), "R");
       case CIRCUIT -> new Landing.IntoCircuit(tail.subject(), tail.place(), "SP");
-      case PARKED -> new Landing.Parked(tail.place(), "CAP");
     };
   }
 
