@@ -82,6 +82,10 @@ final class LayingChecks {
       return;
     }
     PlanView view = vehicle.planView().get();
+    if (view.along().mm() <= 0 || view.down().mm() <= 0) {
+      // Said once of the view, not of every point.
+      return;
+    }
     within(spot, "along", spot.along(), view.along());
     within(spot, "down", spot.down(), view.down());
   }
