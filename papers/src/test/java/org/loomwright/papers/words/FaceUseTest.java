@@ -81,7 +81,8 @@ class FaceUseTest {
   void thePackHasTheFacesTheirLegendAndThePhoto() {
     String markup = PackDocument.of(new Pack(names, Lettering.text()));
 
-    assertThat(markup.split("<image ", -1)).hasSize(2);
+    // The photo, and the van's plan under the run map.
+    assertThat(markup.split("<image ", -1)).hasSize(3);
     assertThat(markup)
         .contains(
             "data:image/png;base64,",
