@@ -104,10 +104,12 @@ public final class Store implements AutoCloseable {
     try {
       store.database.write(
           handle -> {
-            if (Revisions.tail(handle, "revision").seq() != 0) {
+            boolean hasPictures =
+                handle.createQuery("SELECT count(*) FROM blob").mapTo(Long.class).one() > 0;
+            if (hasPictures || Revisions.tail(handle, "revision").seq() != 0) {
               throw new StoreException(
                   target.shown()
-                      + " holds documents already; restore to a new file or an empty database");
+                      + " holds documents or pictures already; restore to a new file or an empty database");
             }
             return Restore.read(handle, store.database.vendor(), file);
           });

@@ -64,7 +64,7 @@ class BackupTest {
     assertThatThrownBy(() -> Store.restore(file, target))
         .hasMessage(
             target.shown()
-                + " holds documents already; restore to a new file or an empty database");
+                + " holds documents or pictures already; restore to a new file or an empty database");
   }
 
   /** Writers never stop; the backup is one moment of all documents, in the order of saving. */
