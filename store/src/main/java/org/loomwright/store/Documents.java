@@ -99,13 +99,14 @@ public final class Documents {
       return conflict(Optional.of(base), theirs, yours, clashing.clashes());
     }
     JsonNode tree = ((JsonMerge.Clean) result).tree();
+    // All of this edit is there already; the texts may still differ in layout.
+    if (tree.equals(since.tree())) {
+      return new SaveResult.Unchanged(theirs.revision());
+    }
     Content merged = Content.of(tree);
     // Two good edits can break a document only together; then a person has to look.
     if (!merged.good() && since.good() && yours.good()) {
       return conflict(Optional.of(base), theirs, yours, List.of());
-    }
-    if (merged.text().equals(theirs.content())) {
-      return new SaveResult.Unchanged(theirs.revision());
     }
     Revision revision =
         insert(

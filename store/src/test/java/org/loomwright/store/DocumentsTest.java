@@ -102,6 +102,19 @@ class DocumentsTest {
     }
   }
 
+  /** What two people changed alike is there once, and no revision says it again. */
+  @ParameterizedTest
+  @EnumSource
+  void anEditThatIsThereAlreadyMakesNoRevision(Place place) {
+    try (Store store = Store.open(place.fresh(folder))) {
+      store.documents().save(van(", \"a\": 1, \"b\": 1"), 0);
+      store.documents().save(van(", \"a\": 2, \"b\": 2"), 1);
+      assertThat(store.documents().save(van(", \"a\": 2, \"b\": 1"), 1))
+          .isInstanceOf(SaveResult.Unchanged.class);
+      assertThat(store.documents().history(VAN)).hasSize(2);
+    }
+  }
+
   @ParameterizedTest
   @EnumSource
   void goingBackIsOneMoreRevision(Place place) {
