@@ -1,0 +1,25 @@
+package org.loomwright.store;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.loomwright.model.design.Verdict;
+
+/**
+ * A kit someone wants to release.
+ *
+ * @param kit id of the kit
+ * @param pins the revisions it was planned from: the kit itself, its vehicle, its equipment, its
+ *     parts lists and its rules
+ * @param verdict what its proof and checks came to
+ * @param pack SHA-256 of every file of its pack, lower-case hexadecimal, by file name
+ * @param by who releases; their reason is required where the verdict is marginal
+ */
+public record ReleaseDraft(
+    String kit, List<Pin> pins, Verdict verdict, Map<String, String> pack, Signature by) {
+  public ReleaseDraft {
+    pins = pins.stream().sorted(java.util.Comparator.comparing(Pin::key)).toList();
+    pack = Collections.unmodifiableMap(new TreeMap<>(pack));
+  }
+}

@@ -1,0 +1,133 @@
+package org.loomwright.store;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import org.jdbi.v3.core.Handle;
+import org.loomwright.model.design.Verdict;
+
+/** Released kits: which texts exactly, what was proven, and which papers came of it. */
+public final class Releases {
+  private final Database database;
+  private final Clock clock;
+
+  Releases(Database database, Clock clock) {
+    this.database = database;
+    this.clock = clock;
+  }
+
+  /**
+   * Releases a kit.
+   *
+   * @throws StoreException when a check fails, a marginal one has no reason, a pinned revision is
+   *     not in the store, or a document, or the pack, is missing; nothing is written then
+   */
+  public Release release(ReleaseDraft draft) {
+    checkDraft(draft);
+    return database.write(
+        handle -> {
+          List<Release.PinnedText> pins = new ArrayList<>();
+          for (Pin pin : draft.pins()) {
+            pins.add(new Release.PinnedText(pin, hash(handle, draft, pin)));
+          }
+          long number =
+              ReleaseRows.of(handle, draft.kit()).stream()
+                      .mapToLong(Release::number)
+                      .max()
+                      .orElse(0)
+                  + 1;
+          Instant now = clock.instant().truncatedTo(ChronoUnit.MILLIS);
+          Release release =
+              new Release(
+                  draft.kit(), number, pins, draft.verdict(), draft.pack(), draft.by(), now);
+          Revisions.Tail tail = Revisions.tail(handle, "release");
+          ReleaseRows.insert(
+              handle,
+              tail.seq() + 1,
+              release,
+              ReleaseRows.seal(tail.seal(), tail.seq() + 1, release));
+          return release;
+        });
+  }
+
+  /** All releases of a kit, newest first. */
+  public List<Release> of(String kit) {
+    return database.read(handle -> ReleaseRows.of(handle, kit));
+  }
+
+  /** One release of a kit. */
+  public Optional<Release> find(String kit, long number) {
+    return of(kit).stream().filter(it -> it.number() == number).findFirst();
+  }
+
+  private static String hash(Handle handle, ReleaseDraft draft, Pin pin) {
+    return Revisions.version(handle, pin.key(), pin.number())
+        .orElseThrow(
+            () ->
+                refused(
+                    draft,
+                    pin.key().shown()
+                        + " has no revision "
+                        + pin.number()
+                        + " in the store; save it before it is released"))
+        .revision()
+        .contentHash();
+  }
+
+  private static void checkDraft(ReleaseDraft draft) {
+    if (draft.verdict() == Verdict.FAILS) {
+      throw refused(draft, "a check or the proof fails; change the kit until all hold");
+    }
+    if (draft.verdict() == Verdict.MARGINAL && draft.by().why().isBlank()) {
+      throw refused(
+          draft, "a check is marginal; say why it may go out all the same, it is kept with it");
+    }
+    Map<String, Long> kinds = new java.util.TreeMap<>();
+    TreeSet<DocumentKey> keys = new TreeSet<>();
+    for (Pin pin : draft.pins()) {
+      kinds.merge(pin.key().kind(), 1L, Long::sum);
+      if (!keys.add(pin.key())) {
+        throw refused(draft, pin.key().shown() + " is pinned twice; pin one revision of it");
+      }
+    }
+    for (String kind : List.of("vehicle", "equipment", "kit", "parts", "rules")) {
+      if (!kinds.containsKey(kind)) {
+        throw refused(draft, "no revision of its " + kind + " is pinned; pin what it was made of");
+      }
+    }
+    for (String kind : List.of("vehicle", "kit", "rules")) {
+      if (kinds.getOrDefault(kind, 0L) > 1) {
+        throw refused(draft, "more than one " + kind + " is pinned; a kit is made of one");
+      }
+    }
+    if (!keys.contains(new DocumentKey("kit", draft.kit()))) {
+      throw refused(draft, "the pinned kit is another one; pin a revision of this kit");
+    }
+    if (draft.pack().isEmpty()) {
+      throw refused(draft, "its pack has no files; write the pack first");
+    }
+    draft
+        .pack()
+        .forEach(
+            (name, hash) -> {
+              if (name.isBlank() || name.indexOf('\0') >= 0 || !Hashes.isHash(hash)) {
+                throw refused(
+                    draft,
+                    "the pack's file '"
+                        + name
+                        + "' has the hash '"
+                        + hash
+                        + "'; give its SHA-256 as 64 lower-case hexadecimal digits");
+              }
+            });
+  }
+
+  private static StoreException refused(ReleaseDraft draft, String why) {
+    return new StoreException("kit '" + draft.kit() + "' can't be released: " + why);
+  }
+}

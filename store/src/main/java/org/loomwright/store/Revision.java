@@ -1,0 +1,24 @@
+package org.loomwright.store;
+
+import java.time.Instant;
+
+/**
+ * One save of one document, without its text.
+ *
+ * @param key which document
+ * @param number 1 for the first save, then one more each time
+ * @param basedOn the revision its author had before them; less than {@code number - 1} after a
+ *     merge, 0 for the first
+ * @param by who saved, and why
+ * @param savedAt when
+ * @param contentHash SHA-256 of the text in UTF-8, lower-case hexadecimal
+ * @param previousHash hash of the text of the revision before; empty for the first
+ */
+public record Revision(
+    DocumentKey key,
+    long number,
+    long basedOn,
+    Signature by,
+    Instant savedAt,
+    String contentHash,
+    String previousHash) {}

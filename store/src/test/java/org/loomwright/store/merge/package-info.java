@@ -1,0 +1,5 @@
+/** Properties of the merge. */
+@NullMarked
+package org.loomwright.store.merge;
+
+import org.jspecify.annotations.NullMarked;

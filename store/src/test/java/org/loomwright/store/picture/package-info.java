@@ -1,0 +1,5 @@
+/** Pictures as cameras write them. */
+@NullMarked
+package org.loomwright.store.picture;
+
+import org.jspecify.annotations.NullMarked;
