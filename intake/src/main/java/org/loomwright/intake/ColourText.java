@@ -61,7 +61,8 @@ final class ColourText {
   static Fact<Colour> read(String text, Vehicle vehicle) {
     String upper = CellText.line(text).toUpperCase(Locale.ROOT);
     if (upper.length() > 60) {
-      return new Fact.Wrong<>(CellText.shown(text) + " is too long for a colour; write e.g. red/white");
+      return new Fact.Wrong<>(
+          CellText.shown(text) + " is too long for a colour; write e.g. red/white");
     }
     Set<String> filed = filed(upper, vehicle);
     if (filed.size() == 1) {
@@ -77,7 +78,8 @@ final class ColourText {
     List<String> words = words(upper);
     if (words.isEmpty() || words.size() > 2) {
       return new Fact.Wrong<>(
-          CellText.shown(text) + " does not name one or two colours; write base/tracer, e.g. red/white");
+          CellText.shown(text)
+              + " does not name one or two colours; write base/tracer, e.g. red/white");
     }
     List<String> colours = new ArrayList<>();
     for (String word : words) {
@@ -92,6 +94,16 @@ final class ColourText {
     return new Fact.Known<>(Colour.of(plain ? colours.get(0) : String.join("/", colours)));
   }
 
+  /** Whether a cell names colours, if not only one way. */
+  static boolean isOpen(String text) {
+    String upper = CellText.line(text).toUpperCase(Locale.ROOT);
+    if (upper.length() > 60) {
+      return false;
+    }
+    List<String> words = words(upper);
+    return !words.isEmpty() && words.size() <= 2 && words.stream().allMatch(SHORT::containsKey);
+  }
+
   private static String wrong(String text, String word, List<PlainColour> known) {
     String lower = word.toLowerCase(Locale.ROOT);
     if (!known.isEmpty()) {
@@ -104,13 +116,19 @@ final class ColourText {
         + lower
         + "' is not a colour"
         + Nearest.hint(
-            lower, "the colours are", Arrays.stream(PlainColour.values()).map(PlainColour::word).toList());
+            lower,
+            "the colours are",
+            Arrays.stream(PlainColour.values()).map(PlainColour::word).toList());
   }
 
   /** Colours that circuits on file have under this code of the maker. */
   private static Set<String> filed(String code, Vehicle vehicle) {
     return vehicle.circuits().stream()
-        .filter(it -> it.colourAsSeen().map(seen -> seen.toUpperCase(Locale.ROOT).equals(code)).orElse(false))
+        .filter(
+            it ->
+                it.colourAsSeen()
+                    .map(seen -> seen.toUpperCase(Locale.ROOT).equals(code))
+                    .orElse(false))
         .map(Circuit::colour)
         .map(Colour::text)
         .collect(Collectors.toCollection(LinkedHashSet::new));
@@ -119,8 +137,7 @@ final class ColourText {
   private static List<String> words(String upper) {
     List<String> words = new ArrayList<>();
     for (String word : upper.split("[^\\p{L}]+")) {
-      boolean filler =
-          List.of("WITH", "TRACER", "STRIPE", "AND", "WIRE", "").contains(word);
+      boolean filler = List.of("WITH", "TRACER", "STRIPE", "AND", "WIRE", "").contains(word);
       if (!filler) {
         words.add(word);
       }

@@ -67,6 +67,9 @@ final class FarEnd {
 
   /** The end on file that a text names; empty when it names none. */
   Optional<Fact<Spot>> find(String text) {
+    if (key(text).isEmpty()) {
+      return Optional.empty();
+    }
     List<Spot> found = new ArrayList<>(spots.getOrDefault(key(text), List.of()));
     if (found.isEmpty()) {
       cavity(text).ifPresent(found::add);
@@ -85,11 +88,7 @@ final class FarEnd {
     return Optional.of(new Fact.Known<>(found.get(0)));
   }
 
-  /**
-   * The end a text names; a text that is like nothing on file names a unit of its own.
-   *
-   * @param connector connector in question
-   */
+  /** The end a text names; a text that is like nothing on file names a unit of its own. */
   Fact<Spot> read(String text) {
     Optional<Fact<Spot>> found = find(text);
     if (found.isPresent()) {
@@ -111,7 +110,7 @@ final class FarEnd {
               + near.map(it -> "; did you mean '" + it + "'?")
                   .orElse("; a connector needs the number of its cavity, e.g. 'floor 3'"));
     }
-    return new Fact.Known<>(new Spot.OfUnit(slug(text)));
+    return new Fact.Known<>(new Spot.OfUnit(key.replace(' ', '-')));
   }
 
   /** Whether an end is not on file yet. */
@@ -128,13 +127,16 @@ final class FarEnd {
   /** "floor 3", "floor pin 3", "cavity floor 3": the last word is the cavity. */
   private Optional<Spot> cavity(String text) {
     String line = CellText.line(text);
-    int cut = Math.max(line.lastIndexOf(' '), Math.max(line.lastIndexOf('/'), line.lastIndexOf(':')));
+    int cut =
+        Math.max(line.lastIndexOf(' '), Math.max(line.lastIndexOf('/'), line.lastIndexOf(':')));
     if (cut <= 0) {
       return Optional.empty();
     }
     String number = line.substring(cut + 1);
     String name =
-        key(line.substring(0, cut)).replaceFirst(" (?:pin|cavity|cav|terminal)$", "").replaceFirst("^cavity ", "");
+        key(line.substring(0, cut))
+            .replaceFirst(" (?:pin|cavity|cav|terminal)$", "")
+            .replaceFirst("^cavity ", "");
     if (number.isEmpty()) {
       return Optional.empty();
     }
@@ -149,7 +151,9 @@ final class FarEnd {
   /** A name for references: lower-case letters, digits and hyphens; empty when nothing is left. */
   static String slug(String text) {
     String plain =
-        Normalizer.normalize(text, Normalizer.Form.NFKD).toLowerCase(Locale.ROOT).replaceAll("\\p{M}+", "");
+        Normalizer.normalize(text, Normalizer.Form.NFKD)
+            .toLowerCase(Locale.ROOT)
+            .replaceAll("\\p{M}+", "");
     String slug = plain.replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
     return slug.length() > 48 ? slug.substring(0, 48).replaceAll("-$", "") : slug;
   }

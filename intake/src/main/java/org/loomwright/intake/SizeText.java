@@ -14,7 +14,9 @@ final class SizeText {
   private static final Pattern GAUGE =
       Pattern.compile("(?:#|awg ?)?([0-9]{1,2}|[1-4]/0|0{2,4}) ?(?:awg|ga\\.?|gauge)?");
 
-  /** Smallest and largest conductor of a vehicle's loom, starter cable included; common practice. */
+  /**
+   * Smallest and largest conductor of a vehicle's loom, starter cable included; common practice.
+   */
   private static final double LEAST_MM2 = 0.05;
 
   private static final double MOST_MM2 = 130;
@@ -28,7 +30,12 @@ final class SizeText {
       boolean decimal = line.matches(".*[.,].*");
       if (unit == SizeUnit.OPEN && !decimal) {
         return new Fact.Wrong<>(
-            CellText.shown(text) + " can be mm² or AWG; write '" + line + " mm²' or '" + line + " AWG'");
+            CellText.shown(text)
+                + " can be mm² or AWG; write '"
+                + line
+                + " mm²' or '"
+                + line
+                + " AWG'");
       }
       return unit == SizeUnit.AWG && !decimal
           ? size(text, line + " AWG")
@@ -56,7 +63,12 @@ final class SizeText {
       }
       return new Fact.Known<>(size);
     } catch (QuantityException e) {
-      return new Fact.Wrong<>(e.getMessage());
+      return new Fact.Wrong<>(
+          CellText.shown(text)
+              + " can't be a wire size: "
+              + e.problem()
+              + "; expected "
+              + e.expected());
     }
   }
 }

@@ -13,7 +13,9 @@ enum SizeUnit {
 
   /** Whole numbers that are cross-sections of vehicle wire (ISO 6722-1), in mm². */
   private static final Set<String> WHOLE_MM2 =
-      Set.of("1", "2", "3", "4", "5", "6", "8", "10", "12", "16", "20", "25", "30", "35", "40", "50", "60", "70", "95", "120");
+      Set.of(
+          "1", "2", "3", "4", "5", "6", "8", "10", "12", "16", "20", "25", "30", "35", "40", "50",
+          "60", "70", "95", "120");
 
   /** Whole numbers that are usual gauges of vehicle wire; common practice. */
   private static final Set<String> WHOLE_AWG =
