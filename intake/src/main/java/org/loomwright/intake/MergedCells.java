@@ -85,7 +85,7 @@ final class MergedCells {
     }
   }
 
-  private static void each(byte @Nullable [] xml, String element, Consumer<XMLStreamReader> what)
+  static void each(byte @Nullable [] xml, String element, Consumer<XMLStreamReader> what)
       throws XMLStreamException {
     if (xml == null) {
       return;

@@ -58,6 +58,7 @@ final class XlsxReader {
 
   private Reading sheet(byte[] xlsx, Optional<String> name) throws IOException, XMLStreamException {
     Map<String, byte[]> parts = SafeZip.parts(xlsx);
+    SheetExtent.check(parts);
     try (ReadableWorkbook book =
         new ReadableWorkbook(new ByteArrayInputStream(SafeZip.packed(parts)))) {
       List<Sheet> sheets = book.getSheets().toList();
