@@ -35,17 +35,23 @@ final class ColumnContents {
     };
   }
 
-  /** Weight of the contents of a column for a meaning, without a word of a header, 0 to 0.8. */
-  double weight(Meaning meaning, String header, List<String> cells) {
+  /**
+   * Weight of the contents of a column for a meaning, without a word of a header, 0 to 0.8.
+   *
+   * @param cells its cells that are not empty
+   * @param rows number of rows it could fill
+   */
+  double weight(Meaning meaning, String header, List<String> cells, int rows) {
     if (cells.isEmpty()) {
       return 0;
     }
     List<String> sample = cells.stream().limit(SAMPLE).toList();
     double share = share(meaning, header, sample);
     double different = (double) new HashSet<>(sample).size() / sample.size();
+    double filled = Math.min(1, (double) cells.size() / Math.max(1, rows));
     return switch (meaning) {
-      // Each cavity stands once; a column of a few numbers over and over is something else.
-      case CAVITY -> 0.8 * share * different * different;
+      // Each row has a cavity, and each cavity stands once.
+      case CAVITY -> 0.8 * share * different * different * filled;
       case COLOUR -> 0.78 * share;
       case SIZE -> share * (plainNumbers(sample) ? 0.45 : 0.75);
       case FUSE -> share * (plainNumbers(sample) ? 0.1 : 0.6);

@@ -37,7 +37,12 @@ final class ColumnGuesser {
               .filter(text -> !text.isEmpty() && !EmptyWords.isDash(text))
               .toList());
     }
-    Map<Integer, Bid> chosen = choose(bids(headers, cells, contents));
+    int rows =
+        (int)
+            table.rows().stream()
+                .filter(row -> header.isEmpty() || row.number() > header.get().number())
+                .count();
+    Map<Integer, Bid> chosen = choose(bids(headers, cells, contents, rows));
     List<ColumnGuess.Column> columns = new ArrayList<>();
     for (int column = 0; column < width; column++) {
       Bid bid = chosen.get(column);
@@ -79,13 +84,13 @@ final class ColumnGuesser {
   }
 
   private static List<Bid> bids(
-      List<String> headers, List<List<String>> cells, ColumnContents contents) {
+      List<String> headers, List<List<String>> cells, ColumnContents contents, int rows) {
     List<Bid> bids = new ArrayList<>();
     for (int column = 0; column < headers.size(); column++) {
       for (Meaning meaning : Meaning.values()) {
         double header = HeaderWords.fit(headers.get(column), meaning);
         double share = contents.share(meaning, headers.get(column), cells.get(column));
-        double weight = contents.weight(meaning, headers.get(column), cells.get(column));
+        double weight = contents.weight(meaning, headers.get(column), cells.get(column), rows);
         double score = header * 0.65 + weight * 0.55;
         if (header == 0) {
           // A header that says something else speaks against what the cells look like.

@@ -100,9 +100,8 @@ final class FarEnd {
           CellText.shown(text)
               + " names no end of a wire; write e.g. 'rear-block F7' or the name of a control unit");
     }
-    TreeSet<String> known = new TreeSet<>(spots.keySet());
-    vehicle.connectors().forEach(it -> known.add(key(it.id())));
-    Optional<String> near = Nearest.to(key, known);
+    // Units have free names, so that one more is no mistake for being like another.
+    Optional<String> near = Nearest.to(key, names(false));
     if (near.isPresent() || names(key, vehicle.connectors()).isPresent()) {
       return new Fact.Wrong<>(
           CellText.shown(text)
@@ -111,6 +110,25 @@ final class FarEnd {
                   .orElse("; a connector needs the number of its cavity, e.g. 'floor 3'"));
     }
     return new Fact.Known<>(new Spot.OfUnit(key.replace(' ', '-')));
+  }
+
+  private TreeSet<String> names(boolean units) {
+    TreeSet<String> names = new TreeSet<>();
+    spots.forEach(
+        (name, named) -> {
+          if (named.get(0) instanceof Spot.OfUnit == units) {
+            names.add(name);
+          }
+        });
+    if (!units) {
+      vehicle.connectors().forEach(it -> names.add(key(it.id())));
+    }
+    return names;
+  }
+
+  /** A unit on file with a name like this one. */
+  Optional<String> like(String text) {
+    return Nearest.to(key(text), names(true));
   }
 
   /** Whether an end is not on file yet. */

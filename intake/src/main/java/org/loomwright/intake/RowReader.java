@@ -169,7 +169,12 @@ final class RowReader {
                     CellText.shown(text)
                         + " is not on file; taken as a unit, '"
                         + it.text()
-                        + "'"));
+                        + "'"
+                        + setting
+                            .ends()
+                            .like(text)
+                            .map(near -> "; on file is '" + near + "'")
+                            .orElse("")));
     return spot;
   }
 
