@@ -32,15 +32,7 @@ final class Rules {
           layer("papers", "physics", "model", "planner", "drawing"),
           layer("web", "physics", "model", "store", "planner", "intake", "drawing", "papers"),
           layer(
-              "cli",
-              "physics",
-              "model",
-              "store",
-              "planner",
-              "intake",
-              "drawing",
-              "papers",
-              "web"));
+              "cli", "physics", "model", "store", "planner", "intake", "drawing", "papers", "web"));
 
   /** A proof that used the planner's own code would repeat the planner's own mistakes. */
   static final ArchRule PROOF_STANDS_ALONE =

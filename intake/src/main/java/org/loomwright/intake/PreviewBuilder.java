@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.loomwright.model.json.Nearest;
 import org.loomwright.model.parts.Housing;
 import org.loomwright.model.vehicle.Circuit;
 import org.loomwright.model.vehicle.Connector;
@@ -102,8 +103,8 @@ final class PreviewBuilder {
       return Optional.empty();
     }
     String others =
-        String.join(
-            ", ", all.stream().filter(it -> it != row.number()).map(String::valueOf).toList());
+        Nearest.list(
+            all.stream().filter(it -> it != row.number()).limit(99).map(String::valueOf).toList());
     return Optional.of(
         new CellRemark(
             row.number(),

@@ -53,7 +53,7 @@ final class RowJudge {
     return verdict.isProblem() ? verdict.problem(kept(connector, row)) : verdict.row();
   }
 
-  /** The texts of a row as a note of its cavity, for one that can't be more; empty when on file. */
+  /** The texts of a row as a note of its cavity, for one that can't be more. */
   static Optional<Outcome> kept(Connector connector, RowFacts row) {
     return row.cavity()
         .filter(it -> row.all().isPresent())

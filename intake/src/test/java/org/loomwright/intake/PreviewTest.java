@@ -208,6 +208,24 @@ class PreviewTest {
     assertThat(preview.acceptable()).isEmpty();
   }
 
+  @Test
+  void theLargestTableIsJudged() {
+    StringBuilder text = new StringBuilder("pin\tname\tsize\tcolour\tto\n");
+    for (int i = 0; i < Limits.ROWS - 1; i++) {
+      text.append("3\tlamp ")
+          .append(i)
+          .append("\t0.5\trde\tthe lamp number ")
+          .append(i)
+          .append('\n');
+    }
+    Preview preview = Van.preview(text.toString(), Van.SOCKET, BARE);
+    assertThat(preview.rows()).hasSize(Limits.ROWS - 1);
+    assertThat(states(preview)).containsOnly(Preview.State.PROBLEM);
+    String longest = "a-1 ".repeat(999) + "b";
+    String wide = (longest + "\t").repeat(20) + "\n1\t" + (longest + "\t").repeat(18);
+    assertThat(Van.preview(wide, Van.SOCKET, BARE).rows()).isNotEmpty();
+  }
+
   @ParameterizedTest
   @CsvSource({
     "Red,red",
