@@ -140,7 +140,8 @@ final class PreviewBuilder {
                               + n
                               + " changes the same circuit, '"
                               + it.circuit().name()
-                              + "'; accept that row first, then paste again");
+                              + "'; accept that row first, then paste again")
+                  .or(() -> ownRow(it.circuit(), it.isNew(), now, rowsOf, added));
         } else {
           Integer first = added.putIfAbsent(ends(it.circuit()), row.number());
           problem =
@@ -149,7 +150,7 @@ final class PreviewBuilder {
                       "row "
                           + first
                           + " is the same wire, seen from its other end; leave one of them out")
-                  : ownRow(it.circuit(), now, rowsOf, added);
+                  : ownRow(it.circuit(), it.isNew(), now, rowsOf, added);
         }
       }
       judged.add(problem.map(message -> refused(row, message, now)).orElse(row));
@@ -172,14 +173,22 @@ final class PreviewBuilder {
   /** A wire to a cavity of the same connector that has a row of its own says two things of it. */
   private Optional<String> ownRow(
       Circuit circuit,
+      boolean isNew,
       RowFacts row,
       Map<String, List<Integer>> rowsOf,
       Map<Set<Spot>, Integer> added) {
+    Set<Spot> already =
+        vehicle
+            .circuit(circuit.id())
+            .filter(on -> !isNew)
+            .map(PreviewBuilder::ends)
+            .orElse(Set.of());
     for (Spot spot : ends(circuit)) {
       boolean far =
           spot instanceof Spot.OfCavity at
               && at.connector().equals(connector.id())
               && !Optional.of(at.cavity()).equals(row.cavity())
+              && !already.contains(spot)
               && rowsOf.containsKey(at.cavity());
       if (far) {
         added.remove(ends(circuit));
