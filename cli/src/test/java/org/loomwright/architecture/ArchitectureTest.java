@@ -34,7 +34,9 @@ class ArchitectureTest {
   @Test
   void everyModuleIsLookedAt() {
     for (String module :
-        new String[] {"physics", "model", "store", "planner", "drawing", "papers", "cli"}) {
+        new String[] {
+          "physics", "model", "store", "planner", "intake", "drawing", "papers", "cli"
+        }) {
       assertThat(SHIPPED.containPackage("org.loomwright." + module)).as(module).isTrue();
     }
   }

@@ -29,7 +29,7 @@ class PlantedFaultsTest {
   @Test
   void aModelAloneKeepsTheLayers() {
     checkLayers(Fact.class);
-    assertThat(Rules.LAYERS).hasSize(8);
+    assertThat(Rules.LAYERS).hasSize(9);
   }
 
   @Test

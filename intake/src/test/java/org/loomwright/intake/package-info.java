@@ -1,0 +1,4 @@
+@NullMarked
+package org.loomwright.intake;
+
+import org.jspecify.annotations.NullMarked;
