@@ -13,7 +13,8 @@ import java.util.regex.Pattern;
 /** Reads a page tag by tag, strictly: every element that is opened is closed in its turn. */
 final class Markup {
   private static final Pattern TAG =
-      Pattern.compile("<(?:!doctype html|(/?)([a-zA-Z][a-zA-Z0-9-]*)((?:[^<>\"']|\"[^\"]*\"|'[^']*')*?)(/?))>");
+      Pattern.compile(
+          "<(?:!doctype html|(/?)([a-zA-Z][a-zA-Z0-9-]*)((?:[^<>\"']|\"[^\"]*\"|'[^']*')*?)(/?))>");
 
   private static final Pattern ATTRIBUTE =
       Pattern.compile("([a-zA-Z_:][a-zA-Z0-9_:.-]*)(?:\\s*=\\s*(?:\"([^\"]*)\"|'([^']*)'))?");

@@ -16,6 +16,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.zip.ZipInputStream;
@@ -96,8 +97,7 @@ class PagesTest {
   @Test
   void noLinkIsBroken() {
     assertThat(visited).hasSizeGreaterThan(60);
-    visited.forEach(
-        (page, answer) -> assertThat(answer.statusCode()).as(page).isIn(200, 302));
+    visited.forEach((page, answer) -> assertThat(answer.statusCode()).as(page).isIn(200, 302));
   }
 
   @Test
@@ -265,8 +265,7 @@ class PagesTest {
   void searchFindsNamesCircuitsCavitiesAndPartNumbers() {
     assertThat(browser.get("/search?q=floor+connector").body())
         .contains("href=\"/vehicle/packer/face/floor\"");
-    assertThat(browser.get("/search?q=heater-feed").body())
-        .contains("#circuit-heater-feed");
+    assertThat(browser.get("/search?q=heater-feed").body()).contains("#circuit-heater-feed");
     assertThat(browser.get("/search?q=rear-block+F7").body()).contains("cavity=F7#cavity-F7");
     assertThat(browser.get("/search?q=OV-6S").body()).contains("#part-OV-6S");
     assertThat(browser.get("/search?q=zzzz").body()).contains("Nothing holds all of");
@@ -277,23 +276,25 @@ class PagesTest {
   void pictureListAndWordsOfAFaceAreOfOneView() {
     String fitter = browser.get("/vehicle/packer/face/rear-block?cavity=F7").body();
     String turned =
-        browser
-            .get("/vehicle/packer/face/rear-block?side=mating+side&latch=up&cavity=F7")
-            .body();
+        browser.get("/vehicle/packer/face/rear-block?side=mating+side&latch=up&cavity=F7").body();
     assertThat(fitter).contains("Looking at the wire side, latch left, as the fitter sees it");
-    assertThat(turned).contains("Looking at the mating side, latch up").contains("slot F7</b>");
+    assertThat(turned).contains("Looking at the mating side, latch up").contains("Slot F7</b>");
     assertThat(position(fitter)).isNotEqualTo(position(turned));
-    assertThat(turned).contains("href=\"/vehicle/packer/face/rear-block?side=mating+side&amp;latch");
+    assertThat(turned)
+        .contains("href=\"/vehicle/packer/face/rear-block?side=mating+side&amp;latch");
   }
 
   private static String position(String page) {
-    int at = page.indexOf("class=\"position\"");
-    return page.substring(at, page.indexOf("</p>", at)).replaceFirst("(?s).*latch [a-z]+: ", "");
+    Matcher words =
+        Pattern.compile("class=.position.[^>]*>(.*?)</p>", Pattern.DOTALL).matcher(page);
+    assertThat(words.find()).isTrue();
+    String text = words.group(1);
+    return text.substring(text.lastIndexOf(": "));
   }
 
   @Test
   void eachFigureUnfoldsItsTrace() {
-    String sums = visited.get("/kit/trailer/sums").body();
+    String sums = browser.get("/kit/trailer/sums").body();
     assertThat(sums).contains("hx-get=\"/kit/trailer/sums/1\"").contains("<details");
     String trace = browser.get("/kit/trailer/sums/1").body();
     assertThat(trace).contains("id=\"trace\"").contains("<th scope=\"row\">").contains("given");
@@ -307,10 +308,14 @@ class PagesTest {
     assertThat(dark.headers().firstValue("Set-Cookie").orElse("")).startsWith("look=dark;");
     assertThat(browser.get("/", "Cookie", "look=dark").body()).contains("data-look=\"dark\"");
     assertThat(browser.get("/", "Cookie", "look=pink").body()).contains("data-look=\"auto\"");
-    for (String away : List.of("//elsewhere.example", "https://elsewhere.example", "/\\elsewhere")) {
+    for (String away :
+        List.of("//elsewhere.example", "https://elsewhere.example", "/\\elsewhere")) {
       String location =
           browser
-              .post("/look", "look=dark&back=" + java.net.URLEncoder.encode(away, java.nio.charset.StandardCharsets.UTF_8))
+              .post(
+                  "/look",
+                  "look=dark&back="
+                      + java.net.URLEncoder.encode(away, java.nio.charset.StandardCharsets.UTF_8))
               .headers()
               .firstValue("Location")
               .orElse("");

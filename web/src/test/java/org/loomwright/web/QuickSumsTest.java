@@ -45,14 +45,16 @@ class QuickSumsTest {
     assertThat(QuickSum.DROP.answer(Map.of()).isAnswer()).isFalse();
   }
 
-  /** R = rho l / A of copper, 0.017241 ohm mm2/m at 20 °C (IEC 60028), within the tolerance of sizes. */
+  /**
+   * R = rho l / A of copper, 0.017241 ohm mm2/m at 20 °C (IEC 60028), within the tolerance of
+   * sizes.
+   */
   @Test
   void resistanceOfCopperIsAsPublished() {
     SumResult result =
         QuickSum.RESISTANCE.answer(
             Map.of("wire", "2.5 mm²", "length", "10 m", "temperature", "20 °C"));
-    double shown =
-        Double.parseDouble(result.figures().get(0).shown().replace(" mΩ", ""));
+    double shown = Double.parseDouble(result.figures().get(0).shown().replace(" mΩ", ""));
     assertThat(shown).isBetween(0.017241 * 10 / 2.5 * 1000, 1.13 * 0.017241 * 10 / 2.5 * 1000);
   }
 
@@ -60,13 +62,12 @@ class QuickSumsTest {
   void whatWasTypedStaysInTheFormAndTheErrorBesideIt() throws PortTakenException {
     try (Pages pages = Pages.open(ShopSource.folder(Path.of("..", "demo")), 0)) {
       Browser browser = new Browser(pages);
-      String page =
-          browser.get("/sums/drop?wire=2.5+mm%C2%B2&length=7+volts&current=9+A").body();
+      String page = browser.get("/sums/drop?wire=2.5+mm%C2%B2&length=7+volts&current=9+A").body();
       assertThat(page)
           .contains("value=\"2.5 mm²\"")
           .contains("value=\"7 volts\"")
           .contains("aria-invalid=\"true\"")
-          .contains("can&#39;t be read as a length");
+          .contains("can't be read as a length");
       String good =
           browser
               .get(

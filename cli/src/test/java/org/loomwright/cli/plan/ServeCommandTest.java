@@ -44,9 +44,7 @@ class ServeCommandTest {
     CompletableFuture<Integer> exitCode = new CompletableFuture<>();
     Thread thread =
         new Thread(
-            () ->
-                exitCode.complete(
-                    Main.run(new PrintWriter(out), new PrintWriter(err), words)));
+            () -> exitCode.complete(Main.run(new PrintWriter(out), new PrintWriter(err), words)));
     thread.start();
     for (int i = 0; i < 1800 && !exitCode.isDone(); i++) {
       Matcher address = ADDRESS.matcher(out.toString());
@@ -88,8 +86,7 @@ class ServeCommandTest {
 
   @Test
   void aTakenPortIsSaid() throws IOException {
-    try (ServerSocket taken =
-        new ServerSocket(0, 1, InetAddress.getByName("127.0.0.1"))) {
+    try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getByName("127.0.0.1"))) {
       Run run = Run.of("serve", "--port", Integer.toString(taken.getLocalPort()));
       assertThat(run.exitCode()).isEqualTo(3);
       assertThat(run.err())

@@ -39,7 +39,7 @@ import org.loomwright.papers.words.Standing;
 public record KitPages(
     Names names, Standing standing, List<CheckRow> checks, Map<Stage, List<Part>> parts) {
   private static final double WIDE_MM = 230;
-  private static final double NARROW_MM = 100;
+  private static final double NARROW_MM = 92;
 
   /**
    * A part of a stage.

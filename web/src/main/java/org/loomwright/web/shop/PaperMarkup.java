@@ -11,7 +11,7 @@ final class PaperMarkup {
   private static final Pattern LAYOUT =
       Pattern.compile(
           "<table(?= id=\"step-| class=\"(?:step|faces|legend|facts|plain|answers|bundles|sums))");
-  private static final Pattern STEP = Pattern.compile("(?<=[> (])(s|S)tep (\\d+)(?![\\d.])");
+  private static final Pattern STEP = Pattern.compile("(?<=[>\\h(])(s|S)tep\\h(\\d+)(?![\\d.]\\d)");
   private static final Pattern MM_HEIGHT = Pattern.compile("(<svg [^>]*?) height=\"[0-9.]+mm\"");
 
   private PaperMarkup() {}

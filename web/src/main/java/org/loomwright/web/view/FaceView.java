@@ -27,6 +27,7 @@ import org.loomwright.model.vehicle.Spot;
 import org.loomwright.model.vehicle.Vehicle;
 import org.loomwright.model.vehicle.View;
 import org.loomwright.papers.words.FaceStates;
+import org.loomwright.papers.words.Figures;
 import org.loomwright.web.shop.Href;
 import org.loomwright.web.shop.Shop;
 
@@ -157,7 +158,7 @@ public record FaceView(
     static Thing of(Vehicle vehicle, Connector it, Shop shop) {
       Optional<Housing> housing = shop.housing(it.housing());
       List<String> notes = new ArrayList<>();
-      it.presentWhen().filter(Told::differs).ifPresent(w -> notes.add("There on " + Told.when(w)));
+      it.presentWhen().filter(Told::differs).ifPresent(w -> notes.add("There " + Told.onBuilds(w)));
       if (it.restraint()) {
         notes.add("Belongs to a restraint system: never probe it");
       }
@@ -175,9 +176,9 @@ public record FaceView(
             .ifPresent(
                 fact -> {
                   fact.pluggedWhen()
-                      .ifPresent(w -> line.getValue().add("Seal plug on " + Told.when(w)));
+                      .ifPresent(w -> line.getValue().add("Seal plug " + Told.onBuilds(w)));
                   fact.blockedWhen()
-                      .ifPresent(w -> line.getValue().add("Blocked on " + Told.when(w)));
+                      .ifPresent(w -> line.getValue().add("Blocked " + Told.onBuilds(w)));
                   line.getValue().add("Known from: " + Told.evidence(fact.evidence()));
                 });
       }
@@ -203,15 +204,16 @@ public record FaceView(
       for (Slot slot : it.slots()) {
         List<String> known = new ArrayList<>();
         known.add(
-            Told.joined(
-                it.sections().stream()
-                    .filter(section -> section.id().equals(slot.section()))
-                    .map(Section::name)
-                    .findFirst()
-                    .orElse(slot.section()),
-                slot.form() + " fuse",
-                "at most " + slot.maxRating().text(),
-                "metal fitted on " + Told.when(slot.metalWhen())));
+            Figures.capital(
+                Told.joined(
+                    it.sections().stream()
+                        .filter(section -> section.id().equals(slot.section()))
+                        .map(Section::name)
+                        .findFirst()
+                        .orElse(slot.section()),
+                    slot.form() + " fuse",
+                    "at most " + slot.maxRating().text(),
+                    "metal fitted " + Told.onBuilds(slot.metalWhen()))));
         known.add("Fed: " + slot.fedBlade() + ". To the load: " + slot.loadBlade() + ".");
         wires(vehicle, new Spot.OfSlot(it.id(), slot.id()), known);
         known.add("Known from: " + Told.evidence(slot.evidence()));
@@ -237,11 +239,11 @@ public record FaceView(
       for (Circuit it : vehicle.circuits()) {
         if (it.from().equals(spot) || it.to().contains(spot)) {
           lines.add(
-              it.name()
+              Figures.capital(it.name())
                   + ": "
                   + Told.joined(it.wire().text(), it.colour().text())
-                  + ", on "
-                  + Told.when(it.presentWhen()));
+                  + ", "
+                  + Told.onBuilds(it.presentWhen()));
         }
       }
     }
@@ -262,12 +264,12 @@ public record FaceView(
       VehicleNames names = new VehicleNames(vehicle);
       return new FaceView(
           vehicle,
-          thing.name(),
+          Figures.capital(thing.name()),
           thing.block() ? "fuse block" : "connector",
           thing.block() ? "slot" : "cavity",
           names.place(thing.place()),
           names.openings(thing.openings()),
-          thing.housing().map(it -> "part " + it.id() + ", " + it.name()).orElse("no face on file"),
+          thing.housing().map(it -> "Part " + it.id() + ", " + it.name()).orElse("No face on file"),
           thing.notes(),
           thing.recipe(),
           thing.sections(),
@@ -342,8 +344,8 @@ public record FaceView(
                         number,
                         Href.anchor("cavity", number),
                         href(view, number),
-                        positions.getOrDefault(number, ""),
-                        mark == null ? "" : mark.words(),
+                        Figures.capital(positions.getOrDefault(number, "")),
+                        mark == null ? "" : Figures.capital(mark.words()),
                         lines,
                         number.equals(asked("cavity"))));
               });

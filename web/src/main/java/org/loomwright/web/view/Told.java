@@ -36,9 +36,11 @@ public final class Told {
     return condition.text();
   }
 
-  /** When a condition holds; empty words for none. */
-  public static String when(Optional<Condition> condition) {
-    return condition.map(Told::when).orElse("");
+  /** When a condition holds, to go on in a sentence: "on every build", "where body = panel". */
+  public static String onBuilds(Condition condition) {
+    return condition.isUnknown()
+        ? "on which builds is not known"
+        : (differs(condition) ? "where " : "on ") + when(condition);
   }
 
   /** Whether a condition is left to the build, or not known. */

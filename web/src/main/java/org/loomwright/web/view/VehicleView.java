@@ -59,7 +59,7 @@ public record VehicleView(
     List<Trait> compared,
     List<Differing> differing) {
   private static final double WIDE_MM = 230;
-  private static final double NARROW_MM = 100;
+  private static final double NARROW_MM = 92;
 
   /**
    * A connector or fuse block.
@@ -124,7 +124,11 @@ public record VehicleView(
     Differing row(Builds builds, List<Trait> traits) {
       Region region = builds.where(when).and(builds.possible());
       return new Differing(
-          sort, name, href, words, traits.stream().map(it -> cell(region, it)).toList());
+          sort,
+          Figures.capital(name),
+          href,
+          words,
+          traits.stream().map(it -> cell(region, it)).toList());
     }
 
     private static String cell(Region region, Trait trait) {
@@ -236,7 +240,7 @@ public record VehicleView(
       faces.add(
           new SmallFace(
               Href.face(vehicle.id(), it.id()),
-              it.name(),
+              Figures.capital(it.name()),
               names.place(it.place()),
               "fuse block, " + it.slots().size() + " slots",
               housing
@@ -256,7 +260,7 @@ public record VehicleView(
       faces.add(
           new SmallFace(
               Href.face(vehicle.id(), it.id()),
-              it.name(),
+              Figures.capital(it.name()),
               names.place(it.place()),
               "connector, part " + it.housing(),
               housing
