@@ -1,14 +1,10 @@
 package org.loomwright.web;
 
-import gg.jte.ContentType;
-import gg.jte.TemplateEngine;
-import gg.jte.output.StringOutput;
 import io.javalin.Javalin;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.staticfiles.Location;
 import java.io.IOException;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,7 +22,6 @@ import org.loomwright.web.sum.QuickSum;
 import org.loomwright.web.view.FaceView;
 import org.loomwright.web.view.FactTable;
 import org.loomwright.web.view.Finds;
-import org.loomwright.web.view.Frame;
 import org.loomwright.web.view.KitView;
 import org.loomwright.web.view.VehicleView;
 import org.slf4j.Logger;
@@ -40,13 +35,9 @@ final class Site {
       "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:;"
           + " connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 
-  private static final List<String> LOOKS = List.of("auto", "light", "dark");
   private static final int LONGEST_STOP_MS = 3000;
 
-  private final TemplateEngine templates =
-      TemplateEngine.createPrecompiled(
-          null, ContentType.Html, Site.class.getClassLoader(), "org.loomwright.web.page");
-
+  private final PageWriter writer = new PageWriter();
   private final Shop.Reader reader;
   private final PlanDesk desk;
 
@@ -115,17 +106,17 @@ final class Site {
             .flatMap(it -> shop.order(Href.part(it.id())).stream())
             .map(it -> new KitView(it, Stage.GAP, desk.of(it)))
             .toList();
-    show(ctx, shop, "Workspace", "start.jte", Map.of("shop", shop, "kits", kits));
+    writer.show(ctx, shop, "Workspace", "start.jte", Map.of("shop", shop, "kits", kits));
   }
 
   private void vehicle(Context ctx) {
     Shop shop = reader.now();
     Optional<Vehicle> vehicle = shop.vehicle(ctx.pathParam("id"));
     if (vehicle.isEmpty()) {
-      nothing(ctx, "vehicle");
+      writer.nothing(ctx, "vehicle");
       return;
     }
-    show(
+    writer.show(
         ctx,
         shop,
         vehicle.get().name(),
@@ -135,15 +126,15 @@ final class Site {
 
   private void face(Context ctx) {
     Shop shop = reader.now();
-    Map<String, String> wanted = asked(ctx);
+    Map<String, String> wanted = PageWriter.asked(ctx);
     Optional<FaceView> face =
         shop.vehicle(ctx.pathParam("id"))
             .flatMap(it -> FaceView.of(shop, it, ctx.pathParam("face"), wanted));
     if (face.isEmpty()) {
-      nothing(ctx, "connector or fuse block");
+      writer.nothing(ctx, "connector or fuse block");
       return;
     }
-    show(ctx, shop, face.get().name(), "face.jte", Map.of("view", face.get()));
+    writer.show(ctx, shop, face.get().name(), "face.jte", Map.of("view", face.get()));
   }
 
   private void equipment(Context ctx) {
@@ -164,10 +155,10 @@ final class Site {
   private void document(
       Context ctx, Shop shop, Optional<? extends Document> document, String sort, String page) {
     if (document.isEmpty()) {
-      nothing(ctx, sort);
+      writer.nothing(ctx, sort);
       return;
     }
-    show(ctx, shop, document.get().name(), page, Map.of("document", document.get()));
+    writer.show(ctx, shop, document.get().name(), page, Map.of("document", document.get()));
   }
 
   private <T extends Document> void tables(
@@ -177,10 +168,10 @@ final class Site {
       String sort,
       java.util.function.Function<T, List<FactTable>> of) {
     if (document.isEmpty()) {
-      nothing(ctx, sort);
+      writer.nothing(ctx, sort);
       return;
     }
-    show(
+    writer.show(
         ctx,
         shop,
         document.get().name(),
@@ -197,11 +188,11 @@ final class Site {
     Optional<KitOrder> order = shop.order(ctx.pathParam("id"));
     Optional<Stage> stage = Stage.of(ctx.pathParam("stage"));
     if (order.isEmpty() || stage.isEmpty()) {
-      nothing(ctx, order.isEmpty() ? "kit" : "stage of a kit");
+      writer.nothing(ctx, order.isEmpty() ? "kit" : "stage of a kit");
       return;
     }
     KitView view = new KitView(order.get(), stage.get(), desk.of(order.get()));
-    show(
+    writer.show(
         ctx,
         shop,
         stage.get().title() + " of " + order.get().kit().name(),
@@ -212,11 +203,11 @@ final class Site {
   private void verdict(Context ctx) {
     Optional<KitOrder> order = reader.now().order(ctx.pathParam("id"));
     if (order.isEmpty()) {
-      nothing(ctx, "kit");
+      writer.nothing(ctx, "kit");
       return;
     }
     KitView view = new KitView(order.get(), Stage.GAP, desk.of(order.get()));
-    ctx.html(render("verdict.jte", Map.of("view", view)));
+    ctx.html(writer.render("verdict.jte", Map.of("view", view)));
   }
 
   private void trace(Context ctx) {
@@ -231,11 +222,11 @@ final class Site {
                     .filter(line -> Integer.toString(line.number()).equals(ctx.pathParam("number")))
                     .findFirst());
     if (pages.isEmpty() || row.isEmpty()) {
-      nothing(ctx, "check");
+      writer.nothing(ctx, "check");
       return;
     }
     KitView.Line line = KitView.line(pages.get(), row.get());
-    show(
+    writer.show(
         ctx,
         shop,
         "How a figure was found",
@@ -249,7 +240,7 @@ final class Site {
     Optional<KitPages> pages =
         order.flatMap(it -> new KitView(it, Stage.PACK, desk.of(it)).pages());
     if (pages.isEmpty()) {
-      nothing(ctx, "finished pack");
+      writer.nothing(ctx, "finished pack");
       return;
     }
     try {
@@ -262,7 +253,7 @@ final class Site {
                   + "-pack.zip\"")
           .result(zip);
     } catch (BoardTooSmall small) {
-      message(
+      writer.message(
           ctx,
           HttpStatus.CONFLICT,
           "The pack can't be made",
@@ -273,11 +264,11 @@ final class Site {
   private void sum(Context ctx) {
     Optional<QuickSum> sum = QuickSum.of(ctx.pathParam("sum"));
     if (sum.isEmpty()) {
-      nothing(ctx, "sum");
+      writer.nothing(ctx, "sum");
       return;
     }
-    Map<String, String> typed = asked(ctx);
-    show(
+    Map<String, String> typed = PageWriter.asked(ctx);
+    writer.show(
         ctx,
         reader.now(),
         sum.get().title(),
@@ -288,12 +279,12 @@ final class Site {
   private void search(Context ctx) {
     Shop shop = reader.now();
     String sought = Optional.ofNullable(ctx.queryParam("q")).orElse("");
-    show(ctx, shop, "Search", "search.jte", Map.of("finds", Finds.of(shop, sought)));
+    writer.show(ctx, shop, "Search", "search.jte", Map.of("finds", Finds.of(shop, sought)));
   }
 
   private static void look(Context ctx) {
     String look = String.valueOf(ctx.formParam("look"));
-    if (LOOKS.contains(look)) {
+    if (PageWriter.LOOKS.contains(look)) {
       ctx.res()
           .addHeader("Set-Cookie", "look=" + look + "; Path=/; Max-Age=31536000; SameSite=Strict");
     }
@@ -306,65 +297,15 @@ final class Site {
     if (String.valueOf(ctx.res().getContentType()).startsWith("text/html")) {
       return;
     }
-    nothing(ctx, "page");
-  }
-
-  private void nothing(Context ctx, String what) {
-    message(
-        ctx,
-        HttpStatus.NOT_FOUND,
-        "Not here",
-        "There is no such "
-            + what
-            + " in this workspace. It may have been renamed or removed; the search box or the first"
-            + " page leads on.");
+    writer.nothing(ctx, "page");
   }
 
   private void fault(Exception fault, Context ctx) {
     LOG.error("The page {} failed.", ctx.path(), fault);
-    message(
+    writer.message(
         ctx,
         HttpStatus.INTERNAL_SERVER_ERROR,
         "A fault of the program",
         "This page could not be made. That is not your doing; the program's log has the details.");
-  }
-
-  private void message(Context ctx, HttpStatus status, String title, String words) {
-    ctx.status(status)
-        .html(
-            render(
-                "message.jte",
-                Map.of("frame", frame(ctx, "", title), "title", title, "words", words)));
-  }
-
-  private void show(Context ctx, Shop shop, String title, String page, Map<String, Object> things) {
-    Map<String, Object> all = new LinkedHashMap<>(things);
-    all.put("frame", frame(ctx, shop.where(), title));
-    ctx.html(render(page, all));
-  }
-
-  private String render(String page, Map<String, Object> things) {
-    StringOutput output = new StringOutput();
-    templates.render(page, things, output);
-    return output.toString();
-  }
-
-  private static Frame frame(Context ctx, String where, String title) {
-    String look = String.valueOf(ctx.cookie("look"));
-    String query = ctx.queryString();
-    return new Frame(
-        title,
-        LOOKS.contains(look) ? look : "auto",
-        ctx.path() + (query == null ? "" : "?" + query),
-        where,
-        Optional.ofNullable(ctx.queryParam("q")).orElse(""));
-  }
-
-  /** What the address asks for; of words given twice the first counts. */
-  private static Map<String, String> asked(Context ctx) {
-    Map<String, String> asked = new LinkedHashMap<>();
-    ctx.queryParamMap()
-        .forEach((key, values) -> asked.put(key, values.isEmpty() ? "" : values.get(0)));
-    return asked;
   }
 }

@@ -127,7 +127,8 @@ class ServeCommandTest {
       Matcher address = ADDRESS.matcher(String.valueOf(reader.readLine()));
       assertThat(address.find()).isTrue();
       assertThat(get(address.group(1))).contains("Workspace");
-      process.destroy();
+      // Not destroy(), which would close what the process still says.
+      process.toHandle().destroy();
       assertThat(process.waitFor(60, TimeUnit.SECONDS)).isTrue();
       assertThat(reader.readLine()).as("nothing more is printed").isNull();
     } finally {

@@ -8,7 +8,6 @@ import java.util.Optional;
 import org.loomwright.drawing.Face;
 import org.loomwright.drawing.Lettering;
 import org.loomwright.drawing.map.RunMap;
-import org.loomwright.model.condition.Condition;
 import org.loomwright.model.design.BuildCount;
 import org.loomwright.model.design.Design;
 import org.loomwright.model.design.Fit;
@@ -19,21 +18,16 @@ import org.loomwright.model.design.Proof;
 import org.loomwright.model.kit.Kit;
 import org.loomwright.model.parts.Housing;
 import org.loomwright.model.picture.Picture;
-import org.loomwright.model.vehicle.CavityFact;
-import org.loomwright.model.vehicle.Circuit;
 import org.loomwright.model.vehicle.Connector;
 import org.loomwright.model.vehicle.FuseBlock;
 import org.loomwright.model.vehicle.KnownVehicle;
 import org.loomwright.model.vehicle.PlanView;
-import org.loomwright.model.vehicle.Section;
-import org.loomwright.model.vehicle.Slot;
 import org.loomwright.model.vehicle.Trait;
 import org.loomwright.model.vehicle.TraitValue;
 import org.loomwright.model.vehicle.Vehicle;
 import org.loomwright.papers.words.FaceStates;
 import org.loomwright.papers.words.Figures;
 import org.loomwright.planner.builds.Builds;
-import org.loomwright.planner.builds.Region;
 import org.loomwright.web.shop.Href;
 import org.loomwright.web.shop.Shop;
 
@@ -99,10 +93,10 @@ public record VehicleView(
     Builds builds = Builds.of(KnownVehicle.of(vehicle));
     Optional<Picture> picture =
         vehicle.planView().flatMap(PlanView::picture).flatMap(it -> shop.picture(it.file()));
-    List<Fact> facts = facts(vehicle);
+    List<Differences.Fact> facts = Differences.of(vehicle);
     List<Trait> compared =
         vehicle.traits().stream()
-            .filter(it -> facts.stream().anyMatch(fact -> narrows(builds, fact.when(), it)))
+            .filter(it -> facts.stream().anyMatch(fact -> fact.narrows(builds, it)))
             .toList();
     return new VehicleView(
         vehicle,
@@ -118,118 +112,6 @@ public record VehicleView(
   /** Names of its places and openings. */
   public VehicleNames names() {
     return new VehicleNames(vehicle);
-  }
-
-  private record Fact(String sort, String name, String href, Condition when, String words) {
-    Differing row(Builds builds, List<Trait> traits) {
-      Region region = builds.where(when).and(builds.possible());
-      return new Differing(
-          sort,
-          Figures.capital(name),
-          href,
-          words,
-          traits.stream().map(it -> cell(region, it)).toList());
-    }
-
-    private static String cell(Region region, Trait trait) {
-      List<String> values = region.values(trait.id());
-      return values.size() == trait.values().size() ? "" : String.join(" or ", values);
-    }
-  }
-
-  private static boolean narrows(Builds builds, Condition when, Trait trait) {
-    return builds.where(when).and(builds.possible()).values(trait.id()).size()
-        < trait.values().size();
-  }
-
-  private static List<Fact> facts(Vehicle vehicle) {
-    Vehicle known = KnownVehicle.of(vehicle);
-    List<Fact> facts = new ArrayList<>();
-    for (int i = 0; i < vehicle.circuits().size(); i++) {
-      Circuit it = vehicle.circuits().get(i);
-      if (Told.differs(it.presentWhen())) {
-        facts.add(
-            new Fact(
-                "circuit",
-                it.name(),
-                "#" + Href.anchor("circuit", it.id()),
-                known.circuits().get(i).presentWhen(),
-                Told.when(it.presentWhen())));
-      }
-    }
-    for (int i = 0; i < vehicle.fuseBlocks().size(); i++) {
-      facts.addAll(block(vehicle, vehicle.fuseBlocks().get(i), known.fuseBlocks().get(i)));
-    }
-    for (int i = 0; i < vehicle.connectors().size(); i++) {
-      facts.addAll(connector(vehicle, vehicle.connectors().get(i), known.connectors().get(i)));
-    }
-    return facts;
-  }
-
-  private static List<Fact> block(Vehicle vehicle, FuseBlock block, FuseBlock known) {
-    List<Fact> facts = new ArrayList<>();
-    String href = Href.face(vehicle.id(), block.id());
-    for (int i = 0; i < block.sections().size(); i++) {
-      Section it = block.sections().get(i);
-      if (Told.differs(it.fedWhen())) {
-        facts.add(
-            new Fact(
-                "feed",
-                it.name() + " of " + block.name() + " is fed",
-                href,
-                known.sections().get(i).fedWhen(),
-                Told.when(it.fedWhen())));
-      }
-    }
-    for (int i = 0; i < block.slots().size(); i++) {
-      Slot it = block.slots().get(i);
-      if (Told.differs(it.metalWhen())) {
-        facts.add(
-            new Fact(
-                "slot",
-                "slot " + it.id() + " of " + block.name() + " has its metal",
-                href,
-                known.slots().get(i).metalWhen(),
-                Told.when(it.metalWhen())));
-      }
-    }
-    return facts;
-  }
-
-  private static List<Fact> connector(Vehicle vehicle, Connector connector, Connector known) {
-    List<Fact> facts = new ArrayList<>();
-    String href = Href.face(vehicle.id(), connector.id());
-    if (connector.presentWhen().isPresent() && known.presentWhen().isPresent()) {
-      Condition when = connector.presentWhen().get();
-      if (Told.differs(when)) {
-        facts.add(
-            new Fact(
-                "connector",
-                connector.name() + " is there",
-                href,
-                known.presentWhen().get(),
-                Told.when(when)));
-      }
-    }
-    for (int i = 0; i < connector.cavities().size(); i++) {
-      CavityFact it = connector.cavities().get(i);
-      CavityFact sure = known.cavities().get(i);
-      String cavity = "cavity " + it.cavity() + " of " + connector.name();
-      fact(cavity + " is plugged", href, it.pluggedWhen(), sure.pluggedWhen(), facts);
-      fact(cavity + " is blocked", href, it.blockedWhen(), sure.blockedWhen(), facts);
-    }
-    return facts;
-  }
-
-  private static void fact(
-      String name,
-      String href,
-      Optional<Condition> when,
-      Optional<Condition> known,
-      List<Fact> facts) {
-    if (when.isPresent() && known.isPresent() && Told.differs(when.get())) {
-      facts.add(new Fact("cavity", name, href, known.get(), Told.when(when.get())));
-    }
   }
 
   private static List<SmallFace> faces(Shop shop, Vehicle vehicle) {
