@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import org.loomwright.cli.plan.DemoCommand;
 import org.loomwright.cli.plan.PlanCommand;
+import org.loomwright.cli.plan.ServeCommand;
 import org.loomwright.cli.shell.ExitCode;
 import org.loomwright.cli.shell.Failures;
 import org.loomwright.cli.shell.Values;
@@ -57,6 +58,7 @@ public final class Main {
     // One line per command, in the order in which the help shows them.
     line.addSubcommand(new DemoCommand());
     line.addSubcommand(new PlanCommand());
+    line.addSubcommand(new ServeCommand());
     line.addSubcommand(new SumCommand());
     Values.registerWith(line);
     line.setParameterExceptionHandler(failures);

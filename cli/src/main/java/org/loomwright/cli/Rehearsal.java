@@ -1,13 +1,23 @@
 package org.loomwright.cli;
 
+import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.net.URI;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * Runs the usual commands once, so that Java can write an archive of the classes they need. The
  * launcher starts this after a build; whether the commands end well does not matter here.
  */
 public final class Rehearsal {
+
+  private static final Pattern ADDRESS = Pattern.compile("http://[0-9.:]+/");
+  private static final int MOST_WAITS = 300;
+  private static final int WAIT_MS = 100;
 
   private Rehearsal() {}
 
@@ -33,6 +43,34 @@ public final class Rehearsal {
             List.of("demo", "--no-serve", "--out", args[0]));
     try (PrintWriter nobody = new PrintWriter(PrintWriter.nullWriter())) {
       commands.forEach(words -> Main.run(nobody, nobody, words.toArray(String[]::new)));
+      pages(nobody);
+    }
+  }
+
+  /** Opens the pages of the demo, loads the first one, and stops them. */
+  private static void pages(PrintWriter nobody) {
+    StringWriter said = new StringWriter();
+    Thread serve =
+        new Thread(
+            () -> Main.run(new PrintWriter(said, true), nobody, "serve", "--port", "0"), "serve");
+    serve.start();
+    try {
+      Matcher address = ADDRESS.matcher("");
+      for (int i = 0; i < MOST_WAITS && serve.isAlive() && !address.find(); i++) {
+        Thread.sleep(WAIT_MS);
+        address = ADDRESS.matcher(said.toString());
+      }
+      if (address.reset().find()) {
+        try (InputStream page = URI.create(address.group()).toURL().openStream()) {
+          page.readAllBytes();
+        }
+      }
+      serve.interrupt();
+      serve.join();
+    } catch (IOException noPage) {
+      serve.interrupt();
+    } catch (InterruptedException stopped) {
+      Thread.currentThread().interrupt();
     }
   }
 

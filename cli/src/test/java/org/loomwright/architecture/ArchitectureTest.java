@@ -35,7 +35,7 @@ class ArchitectureTest {
   void everyModuleIsLookedAt() {
     for (String module :
         new String[] {
-          "physics", "model", "store", "planner", "intake", "drawing", "papers", "cli"
+          "physics", "model", "store", "planner", "intake", "drawing", "papers", "web", "cli"
         }) {
       assertThat(SHIPPED.containPackage("org.loomwright." + module)).as(module).isTrue();
     }

@@ -13,8 +13,10 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
-/** {@code loomwright demo}: plans the demo kits and writes their packs. */
-@Command(name = "demo", description = "Plan the demo kits and write their packs.")
+/** {@code loomwright demo}: plans the demo kits, writes their packs and opens their pages. */
+@Command(
+    name = "demo",
+    description = "Plan the demo kits, write their packs, and open their pages.")
 public final class DemoCommand implements Callable<Integer> {
   /** The kit whose pack goes straight into the folder. */
   private static final String MAIN_KIT = "crew-comfort";
@@ -36,11 +38,21 @@ public final class DemoCommand implements Callable<Integer> {
   @Option(names = "--no-serve", description = "Write the packs only; open no pages.")
   private boolean noServe;
 
+  @Option(
+      names = "--port",
+      paramLabel = "N",
+      defaultValue = OpenPages.PORT,
+      description = "Port of the pages, 0 for any that is free (default: ${DEFAULT-VALUE}).")
+  private int port;
+
   @Spec private CommandSpec spec;
 
   @Override
   public Integer call() {
     PrintWriter results = spec.commandLine().getOut();
+    if (!noServe) {
+      OpenPages.check(port);
+    }
     DemoFiles files = DemoFiles.find();
     Read read = files.read();
     KitOrder main = Orders.of(read, files.where(), Optional.of(MAIN_KIT)).get(0);
@@ -65,7 +77,7 @@ public final class DemoCommand implements Callable<Integer> {
     }
     if (!noServe) {
       results.println();
-      results.println("This version has no pages yet, so there is nothing more to open.");
+      OpenPages.untilStopped(files.source(), port, results);
     }
     return Planned.exitCode(done);
   }

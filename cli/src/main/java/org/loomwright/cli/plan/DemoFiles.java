@@ -14,6 +14,7 @@ import org.loomwright.cli.shell.WrongInput;
 import org.loomwright.model.workspace.NamedText;
 import org.loomwright.model.workspace.Read;
 import org.loomwright.model.workspace.WorkspaceReader;
+import org.loomwright.web.shop.ShopSource;
 
 /** The documents of the demo: the project's folder where there is one, else those in the jar. */
 final class DemoFiles {
@@ -73,6 +74,30 @@ final class DemoFiles {
               }
               return WorkspaceReader.read(texts, pictures);
             });
+  }
+
+  /** The same for the pages. */
+  ShopSource source() {
+    return folder
+        .map(ShopSource::folder)
+        .orElseGet(
+            () ->
+                new ShopSource() {
+                  @Override
+                  public String where() {
+                    return DemoFiles.this.where();
+                  }
+
+                  @Override
+                  public Read read() {
+                    return DemoFiles.this.read();
+                  }
+
+                  @Override
+                  public Object state() {
+                    return "never changes";
+                  }
+                });
   }
 
   private static byte[] packed(String name) {

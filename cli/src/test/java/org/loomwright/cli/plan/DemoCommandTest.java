@@ -36,11 +36,13 @@ class DemoCommandTest {
   }
 
   @Test
-  void withoutNoServeItSaysThatThereAreNoPagesYet() {
-    Run run = Run.of("demo", "--out", temp.resolve("out").toString());
-    assertThat(run.exitCode()).isZero();
-    assertThat(run.out())
-        .endsWith("\nThis version has no pages yet, so there is nothing more to open.\n");
+  void withoutNoServeItOpensThePages() throws Exception {
+    ServeCommandTest.Started demo =
+        ServeCommandTest.start("demo", "--port", "0", "--out", temp.resolve("out").toString());
+    assertThat(ServeCommandTest.get(demo.address() + "kit/trailer/gap"))
+        .contains("13-pin trailer socket");
+    assertThat(demo.stop()).isZero();
+    assertThat(temp.resolve("out").resolve("pack.pdf")).isNotEmptyFile();
   }
 
   @Test

@@ -71,8 +71,10 @@ final class MapKey {
               (sheet, left, top) -> wide.draw(sheet, graph.leads(), always, left, top)));
     }
     blocks.addAll(rows(cards));
-    blocks.addAll(head("Leads"));
-    blocks.addAll(rows(graph.leads().stream().map(this::lead).toList()));
+    if (!graph.leads().isEmpty()) {
+      blocks.addAll(head("Leads"));
+      blocks.addAll(rows(graph.leads().stream().map(this::lead).toList()));
+    }
     blocks.addAll(head("Signs"));
     blocks.addAll(rows(signs()));
     String left = runsLeft();
@@ -111,10 +113,12 @@ final class MapKey {
   private List<Entry> signs() {
     List<Entry> entries = new ArrayList<>();
     boolean unusedStop = graph.stops().stream().anyMatch(it -> !it.used());
-    entries.add(
-        sign(
-            (sheet, left, top) -> stop(sheet, new Spot(left + SAMPLE_MM / 2, top + 2.2), true),
-            "place where leads pass or end"));
+    if (graph.stops().stream().anyMatch(it -> it.used())) {
+      entries.add(
+          sign(
+              (sheet, left, top) -> stop(sheet, new Spot(left + SAMPLE_MM / 2, top + 2.2), true),
+              "place where leads pass or end"));
+    }
     if (unusedStop) {
       entries.add(
           sign(

@@ -23,11 +23,11 @@ import org.loomwright.model.vehicle.Vehicle;
  * build. Whatever hangs on a trait, a fact that had to be made one included, is {@link
  * CavityMark#UNKNOWN}: one picture serves all builds.
  */
-final class FaceStates {
+public final class FaceStates {
   private FaceStates() {}
 
   /** States of the cavities of a connector. */
-  static Map<String, CavityMark> of(Vehicle vehicle, Connector connector, Housing housing) {
+  public static Map<String, CavityMark> of(Vehicle vehicle, Connector connector, Housing housing) {
     Map<String, CavityMark> states = new LinkedHashMap<>();
     for (Cavity it : housing.cavities()) {
       List<Claim> claims = wires(vehicle, new Spot.OfCavity(connector.id(), it.number()));
@@ -44,7 +44,7 @@ final class FaceStates {
   }
 
   /** States of the slots of a fuse block that stand on its face. */
-  static Map<String, CavityMark> of(Vehicle vehicle, FuseBlock block, Housing housing) {
+  public static Map<String, CavityMark> of(Vehicle vehicle, FuseBlock block, Housing housing) {
     Map<String, CavityMark> states = new LinkedHashMap<>();
     for (Slot slot : block.slots()) {
       Optional<Cavity> cavity = housing.cavity(slot.id());

@@ -1,0 +1,73 @@
+package org.loomwright.web;
+
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.loomwright.web.shop.Shop;
+import org.loomwright.web.view.Frame;
+
+/** Fills templates and answers with them. */
+final class PageWriter {
+  /** What the switch between light and dark can be set to. */
+  static final List<String> LOOKS = List.of("auto", "light", "dark");
+
+  private final TemplateEngine templates =
+      TemplateEngine.createPrecompiled(
+          null, ContentType.Html, PageWriter.class.getClassLoader(), "org.loomwright.web.page");
+
+  void nothing(Context ctx, String what) {
+    message(
+        ctx,
+        HttpStatus.NOT_FOUND,
+        "Not here",
+        "There is no such "
+            + what
+            + " in this workspace. It may have been renamed or removed; the search box or the first"
+            + " page leads on.");
+  }
+
+  void message(Context ctx, HttpStatus status, String title, String words) {
+    ctx.status(status)
+        .html(
+            render(
+                "message.jte",
+                Map.of("frame", frame(ctx, "", title), "title", title, "words", words)));
+  }
+
+  void show(Context ctx, Shop shop, String title, String page, Map<String, Object> things) {
+    Map<String, Object> all = new LinkedHashMap<>(things);
+    all.put("frame", frame(ctx, shop.where(), title));
+    ctx.html(render(page, all));
+  }
+
+  String render(String page, Map<String, Object> things) {
+    StringOutput output = new StringOutput();
+    templates.render(page, things, output);
+    return output.toString();
+  }
+
+  private static Frame frame(Context ctx, String where, String title) {
+    String look = String.valueOf(ctx.cookie("look"));
+    String query = ctx.queryString();
+    return new Frame(
+        title,
+        LOOKS.contains(look) ? look : "auto",
+        ctx.path() + (query == null ? "" : "?" + query),
+        where,
+        Optional.ofNullable(ctx.queryParam("q")).orElse(""));
+  }
+
+  /** What the address asks for; of words given twice the first counts. */
+  static Map<String, String> asked(Context ctx) {
+    Map<String, String> asked = new LinkedHashMap<>();
+    ctx.queryParamMap()
+        .forEach((key, values) -> asked.put(key, values.isEmpty() ? "" : values.get(0)));
+    return asked;
+  }
+}

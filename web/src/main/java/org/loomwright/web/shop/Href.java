@@ -1,0 +1,82 @@
+package org.loomwright.web.shop;
+
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+
+/** Addresses of pages. Whatever an id holds, the address is one. */
+public final class Href {
+  private Href() {}
+
+  /** A vehicle. */
+  public static String vehicle(String id) {
+    return "/vehicle/" + part(id);
+  }
+
+  /** A connector or fuse block of a vehicle. */
+  public static String face(String vehicle, String id) {
+    return vehicle(vehicle) + "/face/" + part(id);
+  }
+
+  /** A piece of equipment. */
+  public static String equipment(String id) {
+    return "/equipment/" + part(id);
+  }
+
+  /** A parts list. */
+  public static String parts(String id) {
+    return "/parts/" + part(id);
+  }
+
+  /** Rules. */
+  public static String rules(String id) {
+    return "/rules/" + part(id);
+  }
+
+  /** A stage of a kit. */
+  public static String kit(String id, Stage stage) {
+    return "/kit/" + part(id) + "/" + stage.key();
+  }
+
+  /** How the figure of a line of the checks was found. */
+  public static String trace(String kit, int number) {
+    return "/kit/" + part(kit) + "/sums/" + number;
+  }
+
+  /** The pack as one file. */
+  public static String pack(String kit) {
+    return "/kit/" + part(kit) + "/pack.zip";
+  }
+
+  /** How far a kit is, as part of a page. */
+  public static String verdict(String kit) {
+    return "/kit/" + part(kit) + "/verdict";
+  }
+
+  /** A word that links can name within a page. */
+  public static String anchor(String kind, String id) {
+    return kind + "-" + part(id);
+  }
+
+  /**
+   * An id as one part of an address: letters, digits and hyphens as they are, any other character
+   * as its number between low lines. Different ids give different parts.
+   */
+  public static String part(String id) {
+    StringBuilder safe = new StringBuilder();
+    id.codePoints()
+        .forEach(
+            it -> {
+              if (it == '-' || it < 128 && Character.isLetterOrDigit(it)) {
+                safe.appendCodePoint(it);
+              } else {
+                safe.append('_').append(Integer.toHexString(it)).append('_');
+              }
+            });
+    return safe.toString();
+  }
+
+  /** A word as the value of a parameter. */
+  public static String value(String word) {
+    return URLEncoder.encode(word, StandardCharsets.UTF_8);
+  }
+}

@@ -1,0 +1,191 @@
+package org.loomwright.web.shop;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.DoubleFunction;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.loomwright.drawing.Lettering;
+import org.loomwright.drawing.board.BoardPlan.Sheet;
+import org.loomwright.drawing.board.BoardSvg;
+import org.loomwright.drawing.board.BoardTooSmall;
+import org.loomwright.drawing.board.kit.HarnessBoard;
+import org.loomwright.drawing.map.RunMap;
+import org.loomwright.drawing.strip.CircuitStrip;
+import org.loomwright.model.design.Plan;
+import org.loomwright.model.kit.KitOrder;
+import org.loomwright.model.picture.Picture;
+import org.loomwright.model.vehicle.PlanView;
+import org.loomwright.papers.circuit.KitCircuit;
+import org.loomwright.papers.circuit.KitCircuits;
+import org.loomwright.papers.page.Html;
+import org.loomwright.papers.section.Pack;
+import org.loomwright.papers.section.Section;
+import org.loomwright.papers.words.CheckRow;
+import org.loomwright.papers.words.Names;
+import org.loomwright.papers.words.Standing;
+
+/**
+ * A planned kit with the markup of its stages, made once for each plan.
+ *
+ * @param names the kit, its plan and the names in it
+ * @param standing whether it may be released
+ * @param checks list of checks, the worst first
+ * @param parts parts of each stage
+ */
+public record KitPages(
+    Names names, Standing standing, List<CheckRow> checks, Map<Stage, List<Part>> parts) {
+  private static final double WIDE_MM = 230;
+  private static final double NARROW_MM = 92;
+
+  /**
+   * A part of a stage.
+   *
+   * @param id its name in addresses
+   * @param title its heading
+   * @param markup what it shows, safe to put into a page
+   */
+  public record Part(String id, String title, String markup) {}
+
+  public KitPages {
+    checks = List.copyOf(checks);
+    parts = Map.copyOf(parts);
+  }
+
+  /** Makes them all. */
+  static KitPages of(KitOrder order, Plan plan) {
+    Names names = new Names(order, plan);
+    Pack pack = new Pack(names, Lettering.fitted());
+    Map<String, Section> sections =
+        Pack.sections().stream().collect(Collectors.toMap(Section::id, Function.identity()));
+    String guide = Href.kit(order.kit().id(), Stage.GUIDE);
+    Map<Stage, List<Part>> parts = new EnumMap<>(Stage.class);
+    for (Stage stage : Stage.values()) {
+      List<Part> made = new ArrayList<>();
+      for (String id : stage.sections()) {
+        Section section = sections.get(id);
+        if (section == null) {
+          throw new IllegalStateException("the pack has no section '" + id + "'");
+        }
+        made.add(part(pack, section, guide));
+      }
+      if (stage == Stage.SUMS) {
+        made.addAll(SumPictures.of(pack));
+      }
+      if (stage == Stage.PACK) {
+        made.add(board(order, plan));
+      }
+      parts.put(stage, List.copyOf(made));
+    }
+    return new KitPages(names, Standing.of(plan), CheckRow.of(plan), parts);
+  }
+
+  /** The kit with its documents. */
+  public KitOrder order() {
+    return names.order();
+  }
+
+  /** Its plan. */
+  public Plan plan() {
+    return names.plan();
+  }
+
+  /** Parts of a stage. */
+  public List<Part> of(Stage stage) {
+    return parts.getOrDefault(stage, List.of());
+  }
+
+  private static Part part(Pack pack, Section section, String guide) {
+    return switch (section.id()) {
+      case "map" -> new Part("map", section.title(), map(pack));
+      case "strips" -> new Part("strips", section.title(), strips(pack));
+      default -> {
+        Html html = new Html();
+        section.write(pack, html);
+        yield new Part(section.id(), section.title(), PaperMarkup.forScreen(html.markup(), guide));
+      }
+    };
+  }
+
+  private static String map(Pack pack) {
+    Optional<Picture> picture =
+        pack.order()
+            .vehicle()
+            .planView()
+            .flatMap(PlanView::picture)
+            .flatMap(it -> pack.order().pictures().find(it.file()));
+    return both(
+        width -> RunMap.svg(pack.plan(), pack.order().vehicle(), picture, width, pack.lettering()));
+  }
+
+  private static String strips(Pack pack) {
+    List<KitCircuit> circuits = KitCircuits.of(pack.names());
+    if (circuits.isEmpty()) {
+      return "<p>No circuit of this kit has been worked out.</p>";
+    }
+    Html html = new Html();
+    StringBuilder markup = new StringBuilder();
+    html.line(
+        "p",
+        "",
+        "Each circuit from left to right, from the battery to the load and back; letters tell where"
+            + " a line goes on. Shaded bands are places. Under each part: its resistance, current"
+            + " and voltage drop.");
+    markup.append(html.markup());
+    for (KitCircuit it : circuits) {
+      markup
+          .append(new Html().line("h3", "", it.title() + ", " + it.in()).markup())
+          .append(both(width -> CircuitStrip.svg(it.circuit(), width, pack.lettering())));
+      if (!it.figures().isEmpty()) {
+        markup.append(new Html().line("p", "note", it.figures()).markup());
+      }
+    }
+    return markup.toString();
+  }
+
+  /** A picture for a desk and one for a phone; the style sheet shows the one that fits. */
+  static String both(DoubleFunction<String> svg) {
+    return "<div class=\"picture for-wide\">"
+        + flexible(svg.apply(WIDE_MM))
+        + "</div><div class=\"picture for-narrow\">"
+        + flexible(svg.apply(NARROW_MM))
+        + "</div>";
+  }
+
+  /** A picture that takes the room it is given. */
+  static String flexible(String svg) {
+    return svg.replaceFirst("width=\"[0-9.]+mm\" height=\"[0-9.]+mm\"", "class=\"fills\"");
+  }
+
+  private static Part board(KitOrder order, Plan plan) {
+    String title = "Build board";
+    StringBuilder markup = new StringBuilder();
+    try {
+      for (HarnessBoard board : HarnessBoard.of(plan, order)) {
+        for (Sheet sheet : board.plan().sheets()) {
+          String svg = BoardSvg.document(board.plan(), sheet, board.words());
+          markup
+              .append("<div class=\"picture scrolls\">")
+              .append(flexible(svg.substring(svg.indexOf("<svg"))))
+              .append("</div>");
+        }
+      }
+    } catch (BoardTooSmall small) {
+      return new Part(
+          "board",
+          title,
+          new Html()
+              .line("p", "", "The board can't be laid out: " + small.getMessage() + ".")
+              .markup());
+    }
+    return new Part(
+        "board",
+        title,
+        markup.isEmpty()
+            ? "<p>This kit has no harness to lay out.</p>"
+            : "<p>Shown reduced; the pack holds it at true length.</p>" + markup);
+  }
+}

@@ -1,0 +1,142 @@
+package org.loomwright.web.view;
+
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.loomwright.model.condition.Condition;
+import org.loomwright.model.evidence.Evidence;
+import org.loomwright.model.parts.Parts;
+import org.loomwright.model.rules.Electrics;
+import org.loomwright.model.rules.Rules;
+import org.loomwright.model.rules.RunRules;
+import org.loomwright.model.rules.Sourced;
+
+/**
+ * Records of one kind as a table, a column for each of their facts.
+ *
+ * @param title what they are
+ * @param heads heads of the columns
+ * @param rows cells, as many in each row as there are heads
+ */
+public record FactTable(String title, List<String> heads, List<List<String>> rows) {
+  public FactTable {
+    heads = List.copyOf(heads);
+    rows = rows.stream().map(List::copyOf).toList();
+  }
+
+  /** The lists of a parts list, those without anything in them left out. */
+  public static List<FactTable> of(Parts parts) {
+    List<FactTable> tables = new ArrayList<>();
+    for (RecordComponent it : Parts.class.getRecordComponents()) {
+      if (value(it, parts) instanceof List<?> list
+          && !list.isEmpty()
+          && list.get(0) instanceof Record first) {
+        tables.add(of(words(it.getName()), first.getClass(), list));
+      }
+    }
+    return tables;
+  }
+
+  /** The rules, each with its value and source. */
+  public static List<FactTable> of(Rules rules) {
+    List<FactTable> tables = new ArrayList<>();
+    tables.add(sourced("limits, times and prices", rules));
+    rules.electrics().ifPresent((Electrics it) -> tables.add(sourced("electrics", it)));
+    rules.runs().ifPresent((RunRules it) -> tables.add(sourced("runs and bundles", it)));
+    return tables;
+  }
+
+  private static FactTable sourced(String title, Record rules) {
+    List<List<String>> rows = new ArrayList<>();
+    for (RecordComponent it : rules.getClass().getRecordComponents()) {
+      Object value = value(it, rules);
+      Object inner = value instanceof Optional<?> maybe ? maybe.orElse(null) : value;
+      if (inner instanceof Sourced<?> sourced) {
+        rows.add(List.of(words(it.getName()), shown(sourced.value()), sourced.source()));
+      }
+    }
+    return new FactTable(title, List.of("rule", "value", "source"), rows);
+  }
+
+  private static FactTable of(String title, Class<?> type, List<?> records) {
+    List<RecordComponent> columns = new ArrayList<>();
+    for (RecordComponent it : type.getRecordComponents()) {
+      // A column nobody has filled in tells nothing.
+      if (records.stream().anyMatch(record -> !shown(value(it, record)).isEmpty())) {
+        columns.add(it);
+      }
+    }
+    return new FactTable(
+        title,
+        columns.stream()
+            .map(it -> it.getName().equals("id") ? "part" : words(it.getName()))
+            .toList(),
+        records.stream()
+            .map(record -> columns.stream().map(it -> shown(value(it, record))).toList())
+            .toList());
+  }
+
+  private static @Nullable Object value(RecordComponent component, Object record) {
+    try {
+      return component.getAccessor().invoke(record);
+    } catch (IllegalAccessException | InvocationTargetException broken) {
+      throw new IllegalStateException("a public record hides its " + component.getName(), broken);
+    }
+  }
+
+  private static final Set<String> COUNTED = Set.of("Cavity", "Key", "PhotoPoint");
+
+  private static String shown(@Nullable Object value) {
+    if (value == null) {
+      return "";
+    }
+    if (value instanceof Optional<?> maybe) {
+      return maybe.map(FactTable::shown).orElse("");
+    }
+    if (value instanceof List<?> list) {
+      return list.isEmpty()
+          ? ""
+          : COUNTED.contains(list.get(0).getClass().getSimpleName())
+              ? Integer.toString(list.size())
+              : list.stream().map(FactTable::shown).collect(Collectors.joining(", "));
+    }
+    if (value instanceof Boolean yes) {
+      return yes ? "yes" : "no";
+    }
+    if (value instanceof Enum<?> word) {
+      return Told.words(word);
+    }
+    if (value instanceof Condition condition) {
+      return Told.when(condition);
+    }
+    if (value instanceof Evidence evidence) {
+      return Told.evidence(Optional.of(evidence));
+    }
+    return value instanceof Record record ? ofRecord(record) : value.toString();
+  }
+
+  /** A quantity as it was written, else the facts one after the other. */
+  private static String ofRecord(Record record) {
+    List<String> facts = new ArrayList<>();
+    for (RecordComponent it : record.getClass().getRecordComponents()) {
+      String fact = shown(value(it, record));
+      if (it.getName().equals("text")) {
+        return fact;
+      }
+      if (!fact.isEmpty()) {
+        facts.add(fact);
+      }
+    }
+    return String.join(" ", facts);
+  }
+
+  private static String words(String name) {
+    return name.replaceAll("([A-Z])", " $1").toLowerCase(Locale.ROOT);
+  }
+}

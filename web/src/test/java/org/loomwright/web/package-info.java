@@ -1,0 +1,5 @@
+/** Tests of the pages. */
+@NullMarked
+package org.loomwright.web;
+
+import org.jspecify.annotations.NullMarked;
