@@ -27,7 +27,7 @@ class HostileNamesTest {
           String text =
               Files.readString(file)
                   .replaceAll(
-                      "\"(name|note|question|reason|prepare|by|words|follows|unlock|what)\": \"",
+                      "\"(name|note|question|reason|prepare|by|words|follows|unlock)\": \"",
                       java.util.regex.Matcher.quoteReplacement("\"")
                           + "$1"
                           + java.util.regex.Matcher.quoteReplacement("\": \"" + HOSTILE));
