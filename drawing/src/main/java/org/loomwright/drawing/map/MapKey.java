@@ -75,8 +75,11 @@ final class MapKey {
       blocks.addAll(head("Leads"));
       blocks.addAll(rows(graph.leads().stream().map(this::lead).toList()));
     }
-    blocks.addAll(head("Signs"));
-    blocks.addAll(rows(signs()));
+    List<Entry> signs = signs();
+    if (!signs.isEmpty()) {
+      blocks.addAll(head("Signs"));
+      blocks.addAll(rows(signs));
+    }
     String left = runsLeft();
     if (!left.isEmpty()) {
       blocks.addAll(text(left));
