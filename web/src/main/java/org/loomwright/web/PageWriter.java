@@ -17,6 +17,8 @@ final class PageWriter {
   /** What the switch between light and dark can be set to. */
   static final List<String> LOOKS = List.of("auto", "light", "dark");
 
+  private static final String SPOKEN = "spoken";
+
   private final TemplateEngine templates =
       TemplateEngine.createPrecompiled(
           null, ContentType.Html, PageWriter.class.getClassLoader(), "org.loomwright.web.page");
@@ -32,7 +34,13 @@ final class PageWriter {
             + " page leads on.");
   }
 
+  /** Whether an answer is already in words of ours, so that nothing has to be put in its place. */
+  static boolean hasSpoken(Context ctx) {
+    return ctx.attribute(SPOKEN) != null;
+  }
+
   void message(Context ctx, HttpStatus status, String title, String words) {
+    ctx.attribute(SPOKEN, true);
     ctx.status(status)
         .html(
             render(

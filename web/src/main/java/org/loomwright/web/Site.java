@@ -294,10 +294,9 @@ final class Site {
   }
 
   private void unknown(Context ctx) {
-    if (String.valueOf(ctx.res().getContentType()).startsWith("text/html")) {
-      return;
+    if (!PageWriter.hasSpoken(ctx)) {
+      writer.nothing(ctx, "page");
     }
-    writer.nothing(ctx, "page");
   }
 
   private void fault(Exception fault, Context ctx) {

@@ -43,7 +43,10 @@ final class Browser {
 
   private HttpRequest.Builder request(String path, String... headers) {
     HttpRequest.Builder request =
-        HttpRequest.newBuilder(URI.create(address).resolve(path)).timeout(Duration.ofSeconds(120));
+        HttpRequest.newBuilder(URI.create(address).resolve(path))
+            .timeout(Duration.ofSeconds(120))
+            // As browsers ask; a server may answer in another form to who does not.
+            .header("Accept", "text/html,application/xhtml+xml,application/xml;q=0.9,*/*;q=0.8");
     return headers.length == 0 ? request : request.headers(headers);
   }
 

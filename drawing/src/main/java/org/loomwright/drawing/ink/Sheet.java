@@ -111,19 +111,20 @@ public final class Sheet {
 
   /** A rectangle. */
   public void rect(String name, Box box, String fill, String stroke, double widthMm) {
-    body.append("<rect class=\"")
-        .append(name)
-        .append("\" x=\"")
-        .append(Svg.number(box.left()))
-        .append("\" y=\"")
-        .append(Svg.number(box.top()))
-        .append("\" width=\"")
-        .append(Svg.number(box.width()))
-        .append("\" height=\"")
-        .append(Svg.number(box.height()))
-        .append('"');
+    body.append("<rect class=\"").append(name).append(place(box)).append('"');
     ink(fill, stroke, widthMm);
     body.append("/>");
+  }
+
+  private static String place(Box box) {
+    return "\" x=\""
+        + Svg.number(box.left())
+        + "\" y=\""
+        + Svg.number(box.top())
+        + "\" width=\""
+        + Svg.number(box.width())
+        + "\" height=\""
+        + Svg.number(box.height());
   }
 
   /** A circle. */
@@ -162,14 +163,7 @@ public final class Sheet {
   public void image(String name, Box box, String data, double opacity) {
     body.append("<image class=\"")
         .append(name)
-        .append("\" x=\"")
-        .append(Svg.number(box.left()))
-        .append("\" y=\"")
-        .append(Svg.number(box.top()))
-        .append("\" width=\"")
-        .append(Svg.number(box.width()))
-        .append("\" height=\"")
-        .append(Svg.number(box.height()))
+        .append(place(box))
         .append("\" preserveAspectRatio=\"none\" opacity=\"")
         .append(Svg.number(opacity))
         .append("\" xmlns:xlink=\"http://www.w3.org/1999/xlink\" xlink:href=\"")

@@ -213,7 +213,7 @@ final class BundleChecks {
           0,
           1,
           false,
-          "parts",
+          "pc",
           PARTS,
           List.of(
               given("diameter over the covering", bundle.overallMm(), "mm", PARTS),
@@ -228,7 +228,7 @@ final class BundleChecks {
           covered ? 1 : 0,
           1,
           false,
-          "parts",
+          "pc",
           "common practice: no bundle lies on the bare edge of a hole",
           List.of());
       if (!covered) {
