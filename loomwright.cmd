@@ -86,6 +86,7 @@ call :list_module model
 call :list_module planner
 call :list_module drawing
 call :list_module papers
+call :list_module web
 call :list_module cli
 exit /b 0
 
