@@ -10,7 +10,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.loomwright.web.shop.Shop;
+import org.loomwright.web.shop.Workbench;
 import org.loomwright.web.view.Frame;
+import org.loomwright.web.view.Notice;
 
 /** Fills templates and answers with them. */
 final class PageWriter {
@@ -22,6 +24,12 @@ final class PageWriter {
   private final TemplateEngine templates =
       TemplateEngine.createPrecompiled(
           null, ContentType.Html, PageWriter.class.getClassLoader(), "org.loomwright.web.page");
+
+  private final Workbench bench;
+
+  PageWriter(Workbench bench) {
+    this.bench = bench;
+  }
 
   void nothing(Context ctx, String what) {
     message(
@@ -60,7 +68,7 @@ final class PageWriter {
     return output.toString();
   }
 
-  private static Frame frame(Context ctx, String where, String title) {
+  private Frame frame(Context ctx, String where, String title) {
     String look = String.valueOf(ctx.cookie("look"));
     String query = ctx.queryString();
     return new Frame(
@@ -68,7 +76,24 @@ final class PageWriter {
         LOOKS.contains(look) ? look : "auto",
         ctx.path() + (query == null ? "" : "?" + query),
         where,
-        Optional.ofNullable(ctx.queryParam("q")).orElse(""));
+        Optional.ofNullable(ctx.queryParam("q")).orElse(""),
+        bench.store().isPresent(),
+        Cookies.of(ctx, Saver.WHO),
+        notice(ctx));
+  }
+
+  private Optional<Notice> notice(Context ctx) {
+    return bench
+        .store()
+        .flatMap(
+            store ->
+                Optional.ofNullable(ctx.queryParam("done")).flatMap(it -> Done.notice(store, it)));
+  }
+
+  /** A number of a form; 0 when it is none. */
+  static long number(Context ctx, String name) {
+    String text = String.valueOf(ctx.formParam(name)).strip();
+    return text.matches("\\d{1,15}") ? Long.parseLong(text) : 0;
   }
 
   /** What the address asks for; of words given twice the first counts. */

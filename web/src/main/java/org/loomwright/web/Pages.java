@@ -2,46 +2,64 @@ package org.loomwright.web;
 
 import io.javalin.Javalin;
 import java.net.BindException;
+import org.loomwright.store.Store;
 import org.loomwright.web.shop.Href;
-import org.loomwright.web.shop.PlanDesk;
 import org.loomwright.web.shop.Shop;
 import org.loomwright.web.shop.ShopSource;
+import org.loomwright.web.shop.Workbench;
 
-/** The pages of one workspace, open on this computer until they are stopped. */
+/** The pages of one workspace, open on this computer only, until they are stopped. */
 public final class Pages implements AutoCloseable {
   private static final String LOOPBACK = "127.0.0.1";
 
   private final Javalin server;
-  private final PlanDesk desk;
+  private final Workbench bench;
 
-  private Pages(Javalin server, PlanDesk desk) {
+  private Pages(Javalin server, Workbench bench) {
     this.server = server;
-    this.desk = desk;
+    this.bench = bench;
   }
 
   /**
-   * Opens the pages for this computer only, and begins to plan the kits.
+   * Opens pages that show documents and change nothing.
    *
    * @param source the documents
    * @param port port to listen on, 0 to 65535; 0 for any that is free
    * @throws PortTakenException when another program listens there
    */
   public static Pages open(ShopSource source, int port) throws PortTakenException {
-    PlanDesk desk = new PlanDesk();
-    Shop.Reader reader = new Shop.Reader(source);
-    Javalin server = Site.of(reader, desk);
+    return open(Workbench.reading(source), port);
+  }
+
+  /**
+   * Opens pages on which the documents of a store are worked on.
+   *
+   * @param store the store; it has to stay open as long as the pages
+   * @param where where that is, in words
+   * @param port port to listen on, 0 to 65535; 0 for any that is free
+   * @throws PortTakenException when another program listens there
+   */
+  public static Pages open(Store store, String where, int port) throws PortTakenException {
+    return open(Workbench.on(store, where), port);
+  }
+
+  /** Opens the pages for this computer only, and begins to plan the kits. */
+  private static Pages open(Workbench bench, int port) throws PortTakenException {
+    Javalin server = Site.of(bench);
     try {
       server.start(LOOPBACK, port);
     } catch (RuntimeException failure) {
-      desk.close();
+      bench.close();
       if (isTaken(failure)) {
         throw new PortTakenException(port);
       }
       throw failure;
     }
-    Shop shop = reader.now();
-    shop.workspace().kits().forEach(kit -> shop.order(Href.part(kit.id())).ifPresent(desk::of));
-    return new Pages(server, desk);
+    Shop shop = bench.now();
+    shop.workspace()
+        .kits()
+        .forEach(kit -> shop.order(Href.part(kit.id())).ifPresent(bench.desk()::of));
+    return new Pages(server, bench);
   }
 
   private static boolean isTaken(Throwable failure) {
@@ -68,6 +86,6 @@ public final class Pages implements AutoCloseable {
   @Override
   public void close() {
     server.stop();
-    desk.close();
+    bench.close();
   }
 }

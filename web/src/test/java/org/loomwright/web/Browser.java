@@ -34,9 +34,10 @@ final class Browser {
     }
   }
 
-  HttpResponse<String> post(String path, String form) {
+  HttpResponse<String> post(String path, String form, String... headers) {
     return send(
-        request(path, "Content-Type", "application/x-www-form-urlencoded")
+        request(path, headers)
+            .header("Content-Type", "application/x-www-form-urlencoded")
             .POST(HttpRequest.BodyPublishers.ofString(form))
             .build());
   }

@@ -52,6 +52,31 @@ public final class Href {
     return "/kit/" + part(kit) + "/verdict";
   }
 
+  /** A document of a kind, in a part of the pages. */
+  private static String document(String root, String kind, String id) {
+    return "/" + root + "/" + part(kind) + "/" + part(id);
+  }
+
+  /** All revisions of a document. */
+  public static String history(String kind, String id) {
+    return document("history", kind, id);
+  }
+
+  /** Where a form asks for an earlier text to be the newest again. */
+  public static String goBack(String kind, String id) {
+    return history(kind, id) + "/back";
+  }
+
+  /** Where a form asks for one revision to be taken back. */
+  public static String undo(String kind, String id) {
+    return history(kind, id) + "/undo";
+  }
+
+  /** A document as text. */
+  public static String text(String kind, String id) {
+    return document("text", kind, id);
+  }
+
   /** A word that links can name within a page. */
   public static String anchor(String kind, String id) {
     return kind + "-" + part(id);

@@ -1,5 +1,7 @@
 package org.loomwright.web.view;
 
+import java.util.Optional;
+
 /**
  * What surrounds every page.
  *
@@ -8,5 +10,16 @@ package org.loomwright.web.view;
  * @param here address of the page, to come back to
  * @param where what the pages show, in words
  * @param sought words in the search box
+ * @param canChange whether pages can change the documents
+ * @param who name the person signed with last; empty when they have not
+ * @param notice what was just done
  */
-public record Frame(String title, String look, String here, String where, String sought) {}
+public record Frame(
+    String title,
+    String look,
+    String here,
+    String where,
+    String sought,
+    boolean canChange,
+    String who,
+    Optional<Notice> notice) {}

@@ -1,0 +1,90 @@
+package org.loomwright.web;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.loomwright.model.workspace.Problem;
+import org.loomwright.store.DocumentKey;
+import org.loomwright.store.Version;
+import org.loomwright.web.shop.Workbench;
+
+/** What became of a document over time, and the way back. */
+final class HistoryRoutes implements Routes {
+  private final Workbench bench;
+  private final PageWriter writer;
+  private final Saver saver;
+
+  HistoryRoutes(Workbench bench, PageWriter writer, Saver saver) {
+    this.bench = bench;
+    this.writer = writer;
+    this.saver = saver;
+  }
+
+  @Override
+  public void add(RoutesConfig routes) {
+    if (bench.store().isPresent()) {
+      routes.get("/history/{kind}/{id}", this::show);
+      routes.post("/history/{kind}/{id}/back", this::goBack);
+      routes.post("/history/{kind}/{id}/undo", this::undo);
+    }
+  }
+
+  private Optional<DocumentKey> key(Context ctx) {
+    return Done.key(saver.store(), ctx.pathParam("kind"), ctx.pathParam("id"));
+  }
+
+  private void show(Context ctx) {
+    Optional<DocumentKey> key = key(ctx);
+    if (key.isEmpty()) {
+      writer.nothing(ctx, "document");
+      return;
+    }
+    writer.show(
+        ctx,
+        bench.now(),
+        "History of " + key.get().shown(),
+        "history.jte",
+        Map.of("key", key.get(), "revisions", saver.store().documents().history(key.get())));
+  }
+
+  /** Makes the text of an earlier revision the newest again. */
+  private void goBack(Context ctx) {
+    Optional<Version> wanted =
+        key(ctx)
+            .flatMap(it -> saver.store().documents().version(it, PageWriter.number(ctx, "number")));
+    if (wanted.isEmpty()) {
+      writer.nothing(ctx, "revision");
+      return;
+    }
+    save(ctx, wanted.get(), PageWriter.number(ctx, "seen"));
+  }
+
+  /** Takes one revision back, and keeps what was saved after it. */
+  private void undo(Context ctx) {
+    long number = PageWriter.number(ctx, "number");
+    Optional<Version> before =
+        key(ctx).flatMap(it -> saver.store().documents().version(it, number - 1));
+    if (before.isEmpty()) {
+      writer.nothing(ctx, "revision to go back to");
+      return;
+    }
+    save(ctx, before.get(), number);
+  }
+
+  private void save(Context ctx, Version wanted, long basedOn) {
+    List<Problem> problems =
+        saver.save(ctx, wanted.revision().key(), wanted.content(), basedOn, Back.of(ctx));
+    if (!problems.isEmpty()) {
+      writer.message(
+          ctx,
+          HttpStatus.UNPROCESSABLE_CONTENT,
+          "Not taken back",
+          "Nothing was changed, because it would not fit the other documents: "
+              + problems.get(0).words()
+              + ".");
+    }
+  }
+}

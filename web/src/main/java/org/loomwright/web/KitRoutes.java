@@ -1,0 +1,118 @@
+package org.loomwright.web;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.io.IOException;
+import java.util.Map;
+import java.util.Optional;
+import org.loomwright.drawing.board.BoardTooSmall;
+import org.loomwright.model.kit.KitOrder;
+import org.loomwright.papers.words.CheckRow;
+import org.loomwright.web.shop.KitPages;
+import org.loomwright.web.shop.Shop;
+import org.loomwright.web.shop.Stage;
+import org.loomwright.web.shop.Workbench;
+import org.loomwright.web.view.KitView;
+
+/** The stages of a kit. */
+final class KitRoutes implements Routes {
+  private final Workbench bench;
+  private final PageWriter writer;
+
+  KitRoutes(Workbench bench, PageWriter writer) {
+    this.bench = bench;
+    this.writer = writer;
+  }
+
+  @Override
+  public void add(RoutesConfig routes) {
+    routes.get("/kit/{id}", this::kitStart);
+    routes.get("/kit/{id}/verdict", this::verdict);
+    routes.get("/kit/{id}/pack.zip", this::pack);
+    routes.get("/kit/{id}/sums/{number}", this::trace);
+    routes.get("/kit/{id}/{stage}", this::kit);
+  }
+
+  private void kitStart(Context ctx) {
+    ctx.redirect("/kit/" + ctx.pathParam("id") + "/gap");
+  }
+
+  private void kit(Context ctx) {
+    Shop shop = bench.now();
+    Optional<KitOrder> order = shop.order(ctx.pathParam("id"));
+    Optional<Stage> stage = Stage.of(ctx.pathParam("stage"));
+    if (order.isEmpty() || stage.isEmpty()) {
+      writer.nothing(ctx, order.isEmpty() ? "kit" : "stage of a kit");
+      return;
+    }
+    KitView view = new KitView(order.get(), stage.get(), bench.desk().of(order.get()));
+    writer.show(
+        ctx,
+        shop,
+        stage.get().title() + " of " + order.get().kit().name(),
+        "kit.jte",
+        Map.of("view", view));
+  }
+
+  private void verdict(Context ctx) {
+    Optional<KitOrder> order = bench.now().order(ctx.pathParam("id"));
+    if (order.isEmpty()) {
+      writer.nothing(ctx, "kit");
+      return;
+    }
+    KitView view = new KitView(order.get(), Stage.GAP, bench.desk().of(order.get()));
+    ctx.html(writer.render("verdict.jte", Map.of("view", view)));
+  }
+
+  private void trace(Context ctx) {
+    Shop shop = bench.now();
+    Optional<KitOrder> order = shop.order(ctx.pathParam("id"));
+    Optional<KitPages> pages =
+        order.flatMap(it -> new KitView(it, Stage.SUMS, bench.desk().of(it)).pages());
+    Optional<CheckRow> row =
+        pages.flatMap(
+            it ->
+                it.checks().stream()
+                    .filter(line -> Integer.toString(line.number()).equals(ctx.pathParam("number")))
+                    .findFirst());
+    if (pages.isEmpty() || row.isEmpty()) {
+      writer.nothing(ctx, "check");
+      return;
+    }
+    KitView.Line line = KitView.line(pages.get(), row.get());
+    writer.show(
+        ctx,
+        shop,
+        "How a figure was found",
+        "trace.jte",
+        Map.of("order", pages.get().order(), "line", line, "trace", KitView.trace(row.get())));
+  }
+
+  private void pack(Context ctx) throws IOException {
+    Shop shop = bench.now();
+    Optional<KitOrder> order = shop.order(ctx.pathParam("id"));
+    Optional<KitPages> pages =
+        order.flatMap(it -> new KitView(it, Stage.PACK, bench.desk().of(it)).pages());
+    if (pages.isEmpty()) {
+      writer.nothing(ctx, "finished pack");
+      return;
+    }
+    try {
+      byte[] zip = PackFile.zip(pages.get());
+      ctx.contentType("application/zip")
+          .header(
+              "Content-Disposition",
+              "attachment; filename=\""
+                  + pages.get().order().kit().id().replaceAll("[^A-Za-z0-9-]", "_")
+                  + "-pack.zip\"")
+          .result(zip);
+    } catch (BoardTooSmall small) {
+      writer.message(
+          ctx,
+          HttpStatus.CONFLICT,
+          "The pack can't be made",
+          "The build board of the rules is too small: " + small.getMessage() + ".");
+    }
+  }
+}

@@ -1,0 +1,22 @@
+package org.loomwright.web;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+
+/** How a person wants to see the pages. */
+final class SettingRoutes implements Routes {
+
+  @Override
+  public void add(RoutesConfig routes) {
+    routes.post("/look", SettingRoutes::look);
+  }
+
+  private static void look(Context ctx) {
+    String look = String.valueOf(ctx.formParam("look"));
+    if (PageWriter.LOOKS.contains(look)) {
+      Cookies.keep(ctx, "look", look);
+    }
+    ctx.redirect(Back.of(ctx), HttpStatus.SEE_OTHER);
+  }
+}

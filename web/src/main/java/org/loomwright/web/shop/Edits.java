@@ -1,0 +1,121 @@
+package org.loomwright.web.shop;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.loomwright.model.json.JsonText;
+import org.loomwright.model.workspace.NamedText;
+import org.loomwright.model.workspace.Problem;
+import org.loomwright.model.workspace.Read;
+import org.loomwright.model.workspace.WorkspaceReader;
+import org.loomwright.store.DocumentKey;
+import org.loomwright.store.Draft;
+import org.loomwright.store.SaveResult;
+import org.loomwright.store.Store;
+import org.loomwright.store.Version;
+import org.loomwright.store.WorkspaceContent;
+import org.loomwright.store.merge.JsonMerge;
+import tools.jackson.databind.JsonNode;
+
+/**
+ * Saves documents, unless that would bring a problem into the workspace that was not there before.
+ * So whatever pages save can be read, and what one document says of another is true.
+ */
+public final class Edits {
+  private final Store store;
+
+  /** Edits of a store. */
+  public Edits(Store store) {
+    this.store = store;
+  }
+
+  /** What became of an edit. */
+  public sealed interface Outcome {}
+
+  /**
+   * Nothing was saved, because of these.
+   *
+   * @param problems of the edited document first
+   */
+  public record Refused(List<Problem> problems) implements Outcome {
+    public Refused {
+      problems = List.copyOf(problems);
+    }
+  }
+
+  /** What the store did. */
+  public record Kept(SaveResult result) implements Outcome {}
+
+  /**
+   * Saves a document as its new revision.
+   *
+   * @param basedOn number of the revision the draft was made from; 0 for a new document
+   */
+  public Outcome save(Draft draft, long basedOn) {
+    Optional<JsonNode> result = result(draft, basedOn);
+    if (result.isPresent()) {
+      List<Problem> problems = broughtIn(draft.key(), result.get());
+      if (!problems.isEmpty()) {
+        return new Refused(problems);
+      }
+    }
+    return new Kept(store.documents().save(draft, basedOn));
+  }
+
+  /** What would be the newest text; empty where the store is going to refuse or to ask. */
+  private Optional<JsonNode> result(Draft draft, long basedOn) {
+    if (!(JsonText.parse(draft.content()) instanceof JsonText.Tree yours)) {
+      return Optional.empty();
+    }
+    Optional<Version> newest = store.documents().newest(draft.key());
+    if (newest.isEmpty() || newest.get().revision().number() == basedOn) {
+      return Optional.of(yours.node());
+    }
+    Optional<Version> base = store.documents().version(draft.key(), basedOn);
+    if (base.isPresent()
+        && JsonText.parse(base.get().content()) instanceof JsonText.Tree before
+        && JsonText.parse(newest.get().content()) instanceof JsonText.Tree theirs
+        && JsonMerge.merge(before.node(), theirs.node(), yours.node())
+            instanceof JsonMerge.Clean clean) {
+      return Optional.of(clean.tree());
+    }
+    return Optional.empty();
+  }
+
+  private List<Problem> broughtIn(DocumentKey key, JsonNode text) {
+    WorkspaceContent content = store.workspaces().content();
+    List<NamedText> texts = new ArrayList<>(content.documents());
+    String name = key.id() + "." + key.kind() + ".json";
+    int at = 0;
+    while (at < texts.size() && !isOf(key, texts.get(at))) {
+      at++;
+    }
+    if (at < texts.size()) {
+      name = texts.get(at).name();
+      texts.set(at, new NamedText(name, text.toString()));
+    } else {
+      texts.add(new NamedText(name, text.toString()));
+    }
+    if (!(WorkspaceReader.read(texts, content.pictures()) instanceof Read.Bad after)) {
+      return List.of();
+    }
+    Set<Problem> before = new HashSet<>();
+    if (WorkspaceReader.read(content.documents(), content.pictures()) instanceof Read.Bad bad) {
+      before.addAll(bad.problems());
+    }
+    String own = name;
+    List<Problem> problems = new ArrayList<>();
+    after.problems().stream().filter(it -> it.document().equals(own)).forEach(problems::add);
+    after.problems().stream().filter(it -> !it.document().equals(own)).forEach(problems::add);
+    problems.removeAll(before);
+    return problems;
+  }
+
+  private static boolean isOf(DocumentKey key, NamedText text) {
+    return JsonText.parse(text.text()) instanceof JsonText.Tree it
+        && it.node().path("kind").asString("").equals(key.kind())
+        && it.node().path("id").asString("").equals(key.id());
+  }
+}

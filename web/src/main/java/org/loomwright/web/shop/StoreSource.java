@@ -1,0 +1,29 @@
+package org.loomwright.web.shop;
+
+import java.util.List;
+import org.loomwright.model.picture.Pictures;
+import org.loomwright.model.workspace.Read;
+import org.loomwright.model.workspace.Workspace;
+import org.loomwright.model.workspace.WorkspaceReader;
+import org.loomwright.store.Store;
+import org.loomwright.store.WorkspaceContent;
+
+/** The documents of a store. */
+record StoreSource(Store store, String where) implements ShopSource {
+
+  @Override
+  public Read read() {
+    WorkspaceContent content = store.workspaces().content();
+    if (content.documents().isEmpty()) {
+      Workspace nothing =
+          new Workspace(List.of(), List.of(), List.of(), List.of(), List.of(), Pictures.none());
+      return new Read.Good(nothing, List.of());
+    }
+    return WorkspaceReader.read(content.documents(), content.pictures());
+  }
+
+  @Override
+  public Object state() {
+    return store.documents().newest().stream().map(it -> it.contentHash()).toList();
+  }
+}
