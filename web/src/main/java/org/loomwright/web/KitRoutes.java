@@ -52,7 +52,7 @@ final class KitRoutes implements Routes {
         shop,
         stage.get().title() + " of " + order.get().kit().name(),
         "kit.jte",
-        Map.of("view", view));
+        Map.of("view", view, "basedOn", bench.number(order.get().kit())));
   }
 
   private void verdict(Context ctx) {

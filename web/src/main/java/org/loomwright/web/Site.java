@@ -1,6 +1,7 @@
 package org.loomwright.web;
 
 import io.javalin.Javalin;
+import io.javalin.config.SizeUnit;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.staticfiles.Location;
@@ -20,6 +21,7 @@ final class Site {
 
   private static final int LONGEST_STOP_MS = 3000;
   private static final long LARGEST_FORM = 20_000_000;
+  private static final long LARGEST_UPLOAD_MB = 200;
 
   private final PageWriter writer;
 
@@ -36,8 +38,11 @@ final class Site {
         List.of(
             new BrowsePages(bench, writer),
             new KitRoutes(bench, writer),
+            new WishRoutes(bench, writer, saver),
             new SumRoutes(bench, writer),
             new SettingRoutes(),
+            new TourRoutes(),
+            new BeginRoutes(bench, writer, saver),
             new TextRoutes(bench, writer, saver),
             new HistoryRoutes(bench, writer, saver));
     return Javalin.create(
@@ -45,6 +50,8 @@ final class Site {
           config.startup.showJavalinBanner = false;
           config.startup.showOldJavalinVersionWarning = false;
           config.http.maxRequestSize = LARGEST_FORM;
+          config.jetty.multipartConfig.maxFileSize(LARGEST_UPLOAD_MB, SizeUnit.MB);
+          config.jetty.multipartConfig.maxTotalRequestSize(LARGEST_UPLOAD_MB + 1, SizeUnit.MB);
           config.jetty.modifyServer(it -> it.setStopTimeout(LONGEST_STOP_MS));
           config.staticFiles.add(
               files -> {

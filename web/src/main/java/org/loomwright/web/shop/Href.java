@@ -47,6 +47,11 @@ public final class Href {
     return "/kit/" + part(kit) + "/pack.zip";
   }
 
+  /** Where a form says what is wished of a way. */
+  public static String wish(String kit) {
+    return "/kit/" + part(kit) + "/wish";
+  }
+
   /** How far a kit is, as part of a page. */
   public static String verdict(String kit) {
     return "/kit/" + part(kit) + "/verdict";

@@ -104,7 +104,7 @@ public record KitPages(
       case "strips" -> new Part("strips", section.title(), strips(pack));
       default -> {
         Html html = new Html();
-        section.write(pack, html);
+        section.writeForScreen(pack, html);
         yield new Part(section.id(), section.title(), PaperMarkup.forScreen(html.markup(), guide));
       }
     };
