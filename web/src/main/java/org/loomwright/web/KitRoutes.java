@@ -99,14 +99,7 @@ final class KitRoutes implements Routes {
       return;
     }
     try {
-      byte[] zip = PackFile.zip(pages.get());
-      ctx.contentType("application/zip")
-          .header(
-              "Content-Disposition",
-              "attachment; filename=\""
-                  + pages.get().order().kit().id().replaceAll("[^A-Za-z0-9-]", "_")
-                  + "-pack.zip\"")
-          .result(zip);
+      PackFile.send(ctx, pages.get().order().kit().id() + "-pack", PackFile.files(pages.get()));
     } catch (BoardTooSmall small) {
       writer.message(
           ctx,

@@ -37,6 +37,8 @@ final class Site {
     List<Routes> groups =
         List.of(
             new BrowsePages(bench, writer),
+            // Before the stages, whose addresses would take in all others of a kit.
+            new ReleaseRoutes(bench, writer, saver),
             new KitRoutes(bench, writer),
             new WishRoutes(bench, writer, saver),
             new SumRoutes(bench, writer),
