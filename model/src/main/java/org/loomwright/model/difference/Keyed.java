@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.MissingNode;
+import tools.jackson.databind.node.ObjectNode;
 
 /**
  * Two states of a list whose items all have a key of their own; the same rule as for bringing two
@@ -79,8 +80,7 @@ record Keyed(String key, Map<String, JsonNode> before, Map<String, JsonNode> aft
   }
 
   private JsonNode nameless(JsonNode item) {
-    tools.jackson.databind.node.ObjectNode copy =
-        (tools.jackson.databind.node.ObjectNode) item.deepCopy();
+    ObjectNode copy = (ObjectNode) item.deepCopy();
     copy.remove(key);
     return copy;
   }

@@ -74,12 +74,12 @@ final class Orders {
     return moved;
   }
 
-  /** Things of the first list that the second does not have, counted with their number. */
+  /** Places of the things in the first list that the second has less often. */
   static <T> List<Integer> without(List<T> list, List<T> other) {
     Map<T, Integer> left = new HashMap<>();
     other.forEach(it -> left.merge(it, 1, Integer::sum));
     List<Integer> extra = new ArrayList<>();
-    // From the end, so that of equal things the later ones are the new ones.
+    // Of equal things the later ones count as the extra ones.
     Map<T, Integer> seen = new HashMap<>();
     for (int i = 0; i < list.size(); i++) {
       if (seen.merge(list.get(i), 1, Integer::sum) > left.getOrDefault(list.get(i), 0)) {

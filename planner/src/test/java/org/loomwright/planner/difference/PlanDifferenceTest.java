@@ -169,8 +169,7 @@ class PlanDifferenceTest {
   void aRemovedSlotLeavesACaseUnserved() {
     List<Change> changes = Planted.SLOT_REMOVED.changes();
     assertThat(changes.get(0).words())
-        .isEqualTo(
-            "the kit can no longer be released: some builds are not served");
+        .isEqualTo("the kit can no longer be released: some builds are not served");
     assertThat(changes.get(1).words())
         .startsWith("case A2 (with section B of the rear fuse block dead")
         .contains(
@@ -336,10 +335,7 @@ class PlanDifferenceTest {
             it.id().equals("B1")
                 ? With.changed(
                     With.changed(
-                        With.changed(
-                            it, "when", Condition.of("always")),
-                        "words",
-                        "every build"),
+                        With.changed(it, "when", Condition.of("always")), "words", "every build"),
                     "ways",
                     Map.of("heater/main/2", "heater/main/2 > stud quarter-ground"))
                 : it);
