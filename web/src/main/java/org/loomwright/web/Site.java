@@ -5,6 +5,7 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.staticfiles.Location;
 import java.io.IOException;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -36,6 +37,9 @@ final class Site {
           + " connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 
   private static final int LONGEST_STOP_MS = 3000;
+
+  /** So long a page waits for a plan; most changes are planned by then. */
+  private static final Duration PATIENCE = Duration.ofMillis(400);
 
   private final PageWriter writer = new PageWriter();
   private final Shop.Reader reader;
@@ -191,7 +195,7 @@ final class Site {
       writer.nothing(ctx, order.isEmpty() ? "kit" : "stage of a kit");
       return;
     }
-    KitView view = new KitView(order.get(), stage.get(), desk.of(order.get()));
+    KitView view = new KitView(order.get(), stage.get(), desk.soon(order.get(), PATIENCE));
     writer.show(
         ctx,
         shop,

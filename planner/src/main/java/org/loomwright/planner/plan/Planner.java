@@ -118,7 +118,7 @@ public final class Planner {
             .map(CaseSet.Member::info)
             .toList();
     begin(watch, PlanPhase.PROOF);
-    Proof proof = ProofMaker.prove(order, cases, made.design(), guide);
+    Proof proof = ProofMaker.prove(order, cases, made.design(), guide, PlanningStopped::ifAsked);
     return new Plan(
         order.kit(),
         new BuildCount(
