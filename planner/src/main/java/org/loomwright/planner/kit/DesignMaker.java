@@ -26,6 +26,8 @@ import org.loomwright.planner.electrics.Verified;
 import org.loomwright.planner.need.Facts;
 import org.loomwright.planner.need.NeedAt;
 import org.loomwright.planner.route.Routes;
+import org.loomwright.planner.watch.PlanPhase;
+import org.loomwright.planner.watch.Watch;
 
 /** From the choice to the kit: cases, leads, joints, housings, fuses, part numbers and checks. */
 public final class DesignMaker {
@@ -42,15 +44,17 @@ public final class DesignMaker {
 
   /** Designs the kit of a choice. */
   public Made make(Choice choice) {
-    return make(choice, false);
+    return make(choice, false, Watch.NONE);
   }
 
   /**
    * Designs the kit of a choice.
    *
    * @param verify whether all networks are looked at a second time
+   * @param watch is told when leads and sums begin
    */
-  public Made make(Choice choice, boolean verify) {
+  public Made make(Choice choice, boolean verify, Watch watch) {
+    watch.at(PlanPhase.LEADS);
     List<CaseSet> sets = CaseMaker.of(choice);
     PulledTogether tree = PulledTogether.of(order, StrandMaker.of(sets, routes), routes);
     List<Strand> strands = tree.strands();
@@ -59,6 +63,7 @@ public final class DesignMaker {
     JointCases joint = new JointCases(sets);
     Evaluator evaluator = new Evaluator(order, strands, joint.all(), feeds.fitted());
     LeadMaker.Leads made = new LeadMaker(order, strands, feeds, ends).make(evaluator);
+    watch.at(PlanPhase.SUMS);
     List<Sized> sized = made.leads();
     Map<Strand, String> ids = new LinkedHashMap<>();
     sized.forEach(it -> ids.put(it.strand(), it.lead().id()));

@@ -18,6 +18,7 @@ import org.loomwright.planner.builds.Builds;
 import org.loomwright.planner.builds.Described;
 import org.loomwright.planner.builds.Region;
 import org.loomwright.planner.sizing.Prices;
+import org.loomwright.planner.watch.PlanningStopped;
 
 /**
  * How many part numbers to carry. Tried are one number for all, and every division of the cases of
@@ -52,6 +53,7 @@ final class Numbers {
     for (List<Set<String>> division : divisions()) {
       List<PartNumber> numbers = new ArrayList<>();
       for (Set<String> cases : division) {
+        PlanningStopped.ifAsked();
         numbers.add(number(cases, builds));
       }
       double cost = cost(numbers);

@@ -22,8 +22,10 @@ final class AtEnd {
   private final List<PinNeed> needs;
   private final List<NetCheck> checks;
   private final NetworkLimits networks;
+  private final Runnable look;
 
-  AtEnd(Subject subject) {
+  AtEnd(Subject subject, Runnable look) {
+    this.look = look;
     this.subject = subject;
     this.needs = PinNeed.of(subject.order());
     this.checks =
@@ -64,6 +66,7 @@ final class AtEnd {
               need.words() + " has no wire and no housing to plug into");
         }
         for (Net net : nets) {
+          look.run();
           NetAt at = at(net, inside, sources, part, step, findings);
           checks.forEach(check -> check.check(at, findings));
           capacities.add(at);
