@@ -45,7 +45,10 @@ public final class CirclePacking {
             .toArray();
     double[] sorted = Arrays.stream(order).mapToDouble(radiiMm::get).toArray();
     double bound = PackingBound.of(sorted);
-    Layout layout = n == 1 ? new Layout(sorted, new double[] {0, 0, sorted[0]}) : KNOWN.of(Arrays.stream(sorted).boxed().toList(), it -> tight(sorted));
+    Layout layout =
+        n == 1
+            ? new Layout(sorted, new double[] {0, 0, sorted[0]})
+            : KNOWN.of(Arrays.stream(sorted).boxed().toList(), it -> tight(sorted));
     Circle[] circles = new Circle[n];
     for (int i = 0; i < n; i++) {
       circles[order[i]] = new Circle(layout.at()[2 * i], layout.at()[2 * i + 1], sorted[i]);

@@ -91,7 +91,8 @@ final class WaySolver {
     decisions.addAll(opened.values());
     // Ways come cheapest kind first; trying "chosen" first finds good sets early.
     model.getSolver().setSearch(Search.inputOrderUBSearch(decisions.toArray(new BoolVar[0])));
-    Solution best = model.getSolver().findOptimalSolution(cost, Model.MINIMIZE, PlanningStopped::isAsked);
+    Solution best =
+        model.getSolver().findOptimalSolution(cost, Model.MINIMIZE, PlanningStopped::isAsked);
     PlanningStopped.ifAsked();
     if (best == null) {
       return Optional.empty();

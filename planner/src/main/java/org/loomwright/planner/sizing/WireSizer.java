@@ -18,8 +18,8 @@ import org.loomwright.physics.wire.Drop;
 import org.loomwright.planner.watch.PlanningStopped;
 
 /**
- * The smallest wire on file that passes every check of a lead. Remembers what was judged, since many
- * ways ask for the same.
+ * The smallest wire on file that passes every check of a lead. Remembers what was judged, since
+ * many ways ask for the same.
  */
 public final class WireSizer {
   /** Name of the check of a wire against the table of fuse and smallest section. */
@@ -29,7 +29,8 @@ public final class WireSizer {
   private final Protection protection;
   private final Memo<Asked, Boolean> judged;
 
-  // A judgement follows from wire, need and limits alone; a kit that is planned again after a change
+  // A judgement follows from wire, need and limits alone; a kit that is planned again after a
+  // change
   // asks mostly for the same.
   private static final Memo<Rules, Memo<Asked, Boolean>> JUDGED = new Memo<>(4);
 
