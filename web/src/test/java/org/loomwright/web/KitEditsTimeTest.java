@@ -39,6 +39,12 @@ class KitEditsTimeTest {
   /** Changes before the first that is measured, until the program is warm. */
   private static final int WARM_UP = Math.min(20, EDITS / 2);
 
+  private static final String TOWING =
+      """
+              {"id": "no", "words": "not prepared for towing", "share": "76 %"},
+              {"id": "yes", "words": "prepared for towing", "share": "24 %"}
+      """;
+
   private static final int CHECKED_EACH = 10;
 
   /** Documents that the test changes in place. */
@@ -106,7 +112,7 @@ class KitEditsTimeTest {
 
   private static void edit(Desk desk, int number) {
     String name = "edit " + number + " of the kit";
-    switch (number % 5) {
+    switch (number % 6) {
       case 0 ->
           desk.change(
               "van.vehicle.json",
@@ -122,10 +128,21 @@ class KitEditsTimeTest {
       case 2 ->
           desk.change(
               "van.vehicle.json",
-              "\"76 %\"}",
-              String.format(Locale.ROOT, "\"%.2f %%\"}", 60 + 0.01 * number),
+              TOWING,
+              TOWING
+                  .replace("76 %", String.format(Locale.ROOT, "%.2f %%", 60 + 0.01 * number))
+                  .replace("24 %", String.format(Locale.ROOT, "%.2f %%", 40 - 0.01 * number)),
               name);
       case 3 ->
+          desk.change(
+              KIT + ".kit.json",
+              "\"parts\": [\"bench-stock\"],",
+              "\"parts\": [\"bench-stock\"], \"wishes\": [{\"wish\": \"forbid\", \"way\":"
+                  + " \"heater/main/1 > slot rear-block F8\", \"reason\": \"try "
+                  + number
+                  + "\"}],",
+              name);
+      case 4 ->
           desk.change(
               "side-steps.equipment.json",
               "\"continuous\": \"3 A\"",

@@ -30,8 +30,7 @@ public final class WireSizer {
   private final Memo<Asked, Boolean> judged;
 
   // A judgement follows from wire, need and limits alone; a kit that is planned again after a
-  // change
-  // asks mostly for the same.
+  // change asks mostly for the same.
   private static final Memo<Rules, Memo<Asked, Boolean>> JUDGED = new Memo<>(4);
 
   private static final int MOST_JUDGED = 5000;

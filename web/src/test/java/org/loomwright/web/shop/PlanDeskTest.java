@@ -40,8 +40,6 @@ class PlanDeskTest {
     Kit it = order.kit();
     return new KitOrder(
         new Kit(
-            it.kind(),
-            it.format(),
             it.id(),
             name,
             it.revision(),
@@ -49,8 +47,7 @@ class PlanDeskTest {
             it.rules(),
             it.parts(),
             it.mounts(),
-            it.forbid(),
-            it.prefer(),
+            it.wishes(),
             it.designedAgainst()),
         order.vehicle(),
         order.equipment(),
