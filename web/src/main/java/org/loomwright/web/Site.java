@@ -39,6 +39,8 @@ final class Site {
             new SumRoutes(bench, writer),
             new SettingRoutes(),
             new TextRoutes(bench, writer, saver),
+            new EditRoutes(bench, writer, saver),
+            new NewRoutes(bench, writer, saver),
             new HistoryRoutes(bench, writer, saver));
     return Javalin.create(
         config -> {
