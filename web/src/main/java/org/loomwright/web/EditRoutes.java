@@ -134,8 +134,7 @@ final class EditRoutes implements Routes {
     ask(ctx, on.get(), change.get(), Complaints.none(), back(ctx, on.get()));
   }
 
-  private void ask(
-      Context ctx, Version on, PartChange change, Complaints complaints, String back) {
+  private void ask(Context ctx, Version on, PartChange change, Complaints complaints, String back) {
     DocumentKey key = on.revision().key();
     PartPath at = path(ctx.queryParam("at"));
     writer.show(

@@ -249,7 +249,9 @@ final class Choices {
       units.add(it.path("from").asString(""));
       it.path("to").forEach(to -> units.add(to.asString("")));
     }
-    units.stream().filter(it -> it.startsWith("unit ")).forEach(it -> spots.add(new Choice(it, "")));
+    units.stream()
+        .filter(it -> it.startsWith("unit "))
+        .forEach(it -> spots.add(new Choice(it, "")));
     return spots;
   }
 
@@ -275,9 +277,7 @@ final class Choices {
                 conditions.add(
                     new Choice(
                         id(trait) + " = " + id(value),
-                        trait.path("name").asString("")
-                            + ": "
-                            + value.path("words").asString("")));
+                        trait.path("name").asString("") + ": " + value.path("words").asString("")));
               }
             });
     return conditions.stream().distinct().toList();

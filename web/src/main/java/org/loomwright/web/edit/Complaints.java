@@ -27,6 +27,9 @@ public record Complaints(Map<String, String> atField, List<Complaint> all, Strin
   private static final Pattern FILE = Pattern.compile("(.+)\\.([a-z]+)(\\.\\d+)?\\.json");
   private static final String MISSING = "the key '";
 
+  /** Stands for the record as a whole among the names of fields. */
+  static final String FORM = "form";
+
   public Complaints {
     atField = Map.copyOf(atField);
     all = List.copyOf(all);
@@ -66,7 +69,9 @@ public record Complaints(Map<String, String> atField, List<Complaint> all, Strin
       boolean own = of.equals(Optional.of(key));
       Optional<String> field = own ? field(it.path(), fields) : Optional.empty();
       String message = it.message();
-      if (field.isPresent()) {
+      if (own && FORM.equals(fields.get(it.path()))) {
+        all.add(new Complaint("", message, ""));
+      } else if (field.isPresent()) {
         boolean blank = it.value().isEmpty() && message.startsWith(MISSING);
         String needed = words.get(field.get());
         message = blank && needed != null ? "this is needed: " + needed : message;
@@ -98,7 +103,7 @@ public record Complaints(Map<String, String> atField, List<Complaint> all, Strin
     String at = path;
     while (!at.isEmpty()) {
       String name = fields.get(at);
-      if (name != null) {
+      if (name != null && !name.equals(FORM)) {
         return Optional.of(name);
       }
       at = at.substring(0, Math.max(0, Math.max(at.lastIndexOf('.'), at.lastIndexOf('['))));
@@ -149,9 +154,10 @@ public record Complaints(Map<String, String> atField, List<Complaint> all, Strin
       return part.fields()
           .map(it -> it.fields().stream().map(part::of).toList())
           .orElseGet(
-              () -> part.shape() instanceof org.loomwright.model.json.FormShape.Items
-                  ? part.items()
-                  : List.of());
+              () ->
+                  part.shape() instanceof org.loomwright.model.json.FormShape.Items
+                      ? part.items()
+                      : List.of());
     }
 
     private static boolean isAround(String outer, String path) {

@@ -100,8 +100,7 @@ public sealed interface Control {
    * @param rows the rows
    * @param error what is wrong with them as a whole
    */
-  record Rows(
-      String name, String legend, String hint, String noun, List<Row> rows, String error)
+  record Rows(String name, String legend, String hint, String noun, List<Row> rows, String error)
       implements Control {
     public Rows {
       rows = List.copyOf(rows);

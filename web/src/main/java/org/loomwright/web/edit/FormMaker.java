@@ -13,8 +13,18 @@ final class FormMaker {
   /** Texts that are sentences more often than words. */
   private static final Set<String> SENTENCES =
       Set.of(
-          "note", "question", "source", "reason", "caution", "prepare", "fill", "unlock", "lock",
-          "follows", "standard", "what");
+          "note",
+          "question",
+          "source",
+          "reason",
+          "caution",
+          "prepare",
+          "fill",
+          "unlock",
+          "lock",
+          "follows",
+          "standard",
+          "what");
 
   /** Names by which others refer to a thing; they stay as they are once others can. */
   private static final Set<String> FIXED = Set.of("id");
@@ -98,8 +108,7 @@ final class FormMaker {
             new Control.Row(noun + " " + (i + 1), Typed.origin(at, i), of, inputs, error(row)));
       }
     }
-    return new Control.Rows(
-        at, capital(field.label()), field.meaning(), noun, rows, error(at));
+    return new Control.Rows(at, capital(field.label()), field.meaning(), noun, rows, error(at));
   }
 
   private Control entries(String at, FormShape.Fields shape, FormField field) {

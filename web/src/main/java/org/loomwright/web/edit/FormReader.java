@@ -52,6 +52,7 @@ final class FormReader {
   static Result read(
       FormShape.Fields shape, JsonNode base, Typed typed, String path, Set<String> taken) {
     FormReader reader = new FormReader(typed);
+    reader.fields.put(path, Complaints.FORM);
     ObjectNode record = reader.record(Typed.ROOT, shape, base, path, path.isEmpty(), taken);
     return new Result(record, reader.fields, reader.problems);
   }
@@ -125,9 +126,7 @@ final class FormReader {
       return node;
     }
     boolean wanted = field.required() || ticked || (node.isMissingNode() && typedInto);
-    return wanted
-        ? record(at, shape, node, where, false, Set.of())
-        : MissingNode.getInstance();
+    return wanted ? record(at, shape, node, where, false, Set.of()) : MissingNode.getInstance();
   }
 
   private JsonNode rows(FormField field, String at, JsonNode node, String where) {
@@ -153,7 +152,9 @@ final class FormReader {
         rows.add(record);
       }
     }
-    return rows.isEmpty() && node.isEmpty() ? node : rows.isEmpty() ? MissingNode.getInstance() : rows;
+    return rows.isEmpty() && node.isEmpty()
+        ? node
+        : rows.isEmpty() ? MissingNode.getInstance() : rows;
   }
 
   private JsonNode entries(String at, JsonNode node, String where) {

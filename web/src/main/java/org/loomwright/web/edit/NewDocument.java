@@ -89,8 +89,7 @@ public final class NewDocument {
                               "ambient",
                               true,
                               "highest temperature of the air there",
-                              new FormShape.Formed(
-                                  "Temperature", "a temperature", "60 °C"))))));
+                              new FormShape.Formed("Temperature", "a temperature", "60 °C"))))));
       case EQUIPMENT ->
           fields(
               "NewEquipment",
@@ -222,7 +221,8 @@ public final class NewDocument {
           fields.put(key + ".value", Typed.ROOT + "." + key);
         }
       }
-      case KIT -> List.of("vehicle", "rules", "parts", "mounts").forEach(it -> copy(said, tree, it));
+      case KIT ->
+          List.of("vehicle", "rules", "parts", "mounts").forEach(it -> copy(said, tree, it));
     }
   }
 

@@ -60,8 +60,7 @@ public final class PartChange {
   public List<String> lines() {
     List<String> lines = new ArrayList<>();
     for (Map.Entry<String, JsonNode> it : part.node().properties()) {
-      String value =
-          it.getValue().isString() ? it.getValue().stringValue() : shown(it.getValue());
+      String value = it.getValue().isString() ? it.getValue().stringValue() : shown(it.getValue());
       lines.add(FormField.words(it.getKey()) + ": " + cut(value));
     }
     return lines;

@@ -65,8 +65,7 @@ public final class PartForm {
     return of(key, text, to, true).filter(it -> it.part.node().isMissingNode());
   }
 
-  private static Optional<PartForm> of(
-      DocumentKey key, String text, PartPath at, boolean fresh) {
+  private static Optional<PartForm> of(DocumentKey key, String text, PartPath at, boolean fresh) {
     Optional<DocumentKind> kind = DocumentKind.of(key.kind());
     if (kind.isEmpty()
         || !(JsonText.parse(text) instanceof JsonText.Tree parsed)
@@ -155,8 +154,7 @@ public final class PartForm {
   private EditPage page(
       Shop shop, Typed typed, Complaints complaints, long basedOn, String back, String focus) {
     Choices choices = new Choices(new Library(shop, kind, tree), part);
-    List<Control> controls =
-        new FormMaker(typed, choices, complaints.atField()).controls(part);
+    List<Control> controls = new FormMaker(typed, choices, complaints.atField()).controls(part);
     String noun = Titles.noun(part);
     String title = fresh ? "New " + noun : FormMaker.capital(noun) + ": " + Titles.of(part);
     return new EditPage(
@@ -190,8 +188,7 @@ public final class PartForm {
     for (Part it : part.within()) {
       if (it.fields().isPresent() && !it.at().isWhole()) {
         crumbs.add(
-            new EditPage.Link(
-                Titles.of(it), EditHref.edit(key.kind(), key.id(), it.at(), back)));
+            new EditPage.Link(Titles.of(it), EditHref.edit(key.kind(), key.id(), it.at(), back)));
       }
     }
     return crumbs;

@@ -30,6 +30,11 @@ public record PartPath(List<String> steps) {
     return new PartPath(Stream.of(names).map(PartPath::escaped).toList());
   }
 
+  /** A connector or fuse block of a vehicle. */
+  public static PartPath ofFace(boolean block, String id) {
+    return of(block ? "fuseBlocks" : "connectors", id);
+  }
+
   /** Reads what an address says; anything can be read, though it may lead nowhere. */
   public static PartPath parse(String text) {
     return new PartPath(text.isEmpty() ? List.of() : List.of(text.split("/", -1)));

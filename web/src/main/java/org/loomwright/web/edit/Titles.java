@@ -25,7 +25,8 @@ final class Titles {
   }
 
   private static String name(JsonNode node) {
-    String ends = text(node, "from").isEmpty() ? "" : text(node, "from") + " to " + text(node, "to");
+    String ends =
+        text(node, "from").isEmpty() ? "" : text(node, "from") + " to " + text(node, "to");
     String called =
         Stream.of(
                 text(node, "name"), text(node, "what"), text(node, "exclude"), text(node, "words"))

@@ -189,7 +189,9 @@ class PartFormTest {
         PartForm.Written written = form.write(sent);
         Bound bound = DocumentBinder.bind(tree(written.text()));
         List<Problem> problems = new ArrayList<>(written.problems());
-        bound.faults().forEach(it -> problems.add(new Problem("", it.path(), it.value(), it.message())));
+        bound
+            .faults()
+            .forEach(it -> problems.add(new Problem("", it.path(), it.value(), it.message())));
         EditPage again = form.refused(shop, sent, written, problems, 1, "/");
         assertThat(text(again, one.name())).as(as).isEqualTo(nonsense);
         assertThat(AsBrowser.inputs(again))
@@ -198,9 +200,7 @@ class PartFormTest {
         if (!problems.isEmpty()) {
           assertThat(again.complaints().all()).as(as).hasSize(problems.size());
           assertThat(again.complaints().atField()).as(as).isNotEmpty();
-          assertThat(shownErrors(again))
-              .as(as)
-              .containsAll(again.complaints().atField().values());
+          assertThat(shownErrors(again)).as(as).containsAll(again.complaints().atField().values());
         }
       }
     }
@@ -246,8 +246,7 @@ class PartFormTest {
           EditPage more = form.again(shop, sent, "more:" + rows.name(), 1, "/");
           int last = rows.rows().size();
           EditPage same =
-              form.again(
-                  shop, AsBrowser.sent(more), "less:" + rows.name() + "." + last, 1, "/");
+              form.again(shop, AsBrowser.sent(more), "less:" + rows.name() + "." + last, 1, "/");
           assertThat(AsBrowser.sent(same)).isEqualTo(sent);
           // A row in which nothing was typed is no row.
           PartForm.Written written = form.write(AsBrowser.sent(more));
@@ -266,8 +265,7 @@ class PartFormTest {
   @Test
   void whatIsTakenOutCanBeAddedAgain() {
     for (Place place : places) {
-      PartChange change =
-          PartChange.of(place.key(), place.text(), place.at()).orElse(null);
+      PartChange change = PartChange.of(place.key(), place.text(), place.at()).orElse(null);
       if (change == null) {
         continue;
       }
@@ -295,7 +293,8 @@ class PartFormTest {
           .ifPresent(
               it -> {
                 String down = it.moved(1);
-                if (!tree(down).equals(tree(place.text())) && !place.at().last().startsWith("no.")) {
+                if (!tree(down).equals(tree(place.text()))
+                    && !place.at().last().startsWith("no.")) {
                   PartChange back = PartChange.of(place.key(), down, place.at()).orElseThrow();
                   assertThat(tree(back.moved(-1))).isEqualTo(tree(place.text()));
                 }
