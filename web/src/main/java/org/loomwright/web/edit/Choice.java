@@ -9,6 +9,9 @@ package org.loomwright.web.edit;
 public record Choice(String value, String words) {
   /** What a list shows. */
   public String shown() {
-    return words.isEmpty() || words.equals(value) ? value : words + " (" + value + ")";
+    if (words.isEmpty()) {
+      return value;
+    }
+    return words.equals(value.replace('-', ' ')) ? words : words + " (" + value + ")";
   }
 }

@@ -81,7 +81,7 @@ final class FormMaker {
             || (node.isMissingNode() && typed.anyBelow(at));
     return new Control.Group(
         at,
-        capital(field.label()),
+        Labels.of(field),
         field.meaning(),
         field.required(),
         present,
@@ -95,7 +95,7 @@ final class FormMaker {
     String noun = "row";
     if (field.shape() instanceof FormShape.Items list
         && list.item() instanceof FormShape.Fields shape) {
-      noun = shape.noun();
+      noun = Labels.one(shape);
       for (int i = 0; i < typed.rows(at); i++) {
         String row = at + "." + i;
         String of = typed.get(Typed.origin(at, i));
@@ -108,7 +108,7 @@ final class FormMaker {
             new Control.Row(noun + " " + (i + 1), Typed.origin(at, i), of, inputs, error(row)));
       }
     }
-    return new Control.Rows(at, capital(field.label()), field.meaning(), noun, rows, error(at));
+    return new Control.Rows(at, Labels.of(field), field.meaning(), noun, rows, error(at));
   }
 
   private Control entries(String at, FormShape.Fields shape, FormField field) {
@@ -134,7 +134,7 @@ final class FormMaker {
       }
       rows.add(new Control.Row("row " + (i + 1), "", "", inputs, error(row)));
     }
-    return new Control.Rows(at, capital(field.label()), field.meaning(), "row", rows, error(at));
+    return new Control.Rows(at, Labels.of(field), field.meaning(), "row", rows, error(at));
   }
 
   private Control.Input input(String at, FormShape.Fields shape, FormField field, JsonNode base) {
@@ -144,8 +144,8 @@ final class FormMaker {
     List<Choice> known = fixed ? List.of() : options(shape, field, text);
     return new Control.Input(
         at,
-        capital(field.label()),
-        proposed ? field.meaning() + "; left empty, one is made up from the name" : hint(field),
+        Labels.of(field),
+        proposed ? field.meaning() + "; left empty, it is made from the name" : hint(field),
         field.required() && !proposed,
         look(shape, field, text, known),
         text,
