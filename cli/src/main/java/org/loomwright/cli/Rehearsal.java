@@ -43,8 +43,16 @@ public final class Rehearsal {
             List.of("demo", "--no-serve", "--out", args[0]));
     try (PrintWriter nobody = new PrintWriter(PrintWriter.nullWriter())) {
       commands.forEach(words -> Main.run(nobody, nobody, words.toArray(String[]::new)));
+      store(nobody, args[0]);
       pages(nobody);
     }
+  }
+
+  /** Takes the demo into a store of its own in the folder, and out again. */
+  private static void store(PrintWriter nobody, String folder) {
+    String demo = System.getProperty("loomwright.home", ".") + "/demo";
+    Main.run(nobody, nobody, "import", demo, "--db", folder + "/shop.db");
+    Main.run(nobody, nobody, "export", folder + "/shop.zip", "--db", folder + "/shop.db");
   }
 
   /** Opens the pages of the demo, loads the first one, and stops them. */

@@ -52,7 +52,7 @@ final class KitRoutes implements Routes {
         shop,
         stage.get().title() + " of " + order.get().kit().name(),
         "kit.jte",
-        Map.of("view", view));
+        Map.of("view", view, "basedOn", bench.number(order.get().kit())));
   }
 
   private void verdict(Context ctx) {
@@ -99,14 +99,7 @@ final class KitRoutes implements Routes {
       return;
     }
     try {
-      byte[] zip = PackFile.zip(pages.get());
-      ctx.contentType("application/zip")
-          .header(
-              "Content-Disposition",
-              "attachment; filename=\""
-                  + pages.get().order().kit().id().replaceAll("[^A-Za-z0-9-]", "_")
-                  + "-pack.zip\"")
-          .result(zip);
+      PackFile.send(ctx, pages.get().order().kit().id() + "-pack", PackFile.files(pages.get()));
     } catch (BoardTooSmall small) {
       writer.message(
           ctx,

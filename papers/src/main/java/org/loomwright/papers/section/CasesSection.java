@@ -30,6 +30,13 @@ final class CasesSection implements Section {
 
   @Override
   public void write(Pack pack, Html html) {
+    writeForScreen(pack, html);
+    ways(pack, html);
+  }
+
+  /** The pages offer the ways to be forbidden or preferred. */
+  @Override
+  public void writeForScreen(Pack pack, Html html) {
     Plan plan = pack.plan();
     Map<String, List<Case>> byComponent =
         plan.cases().stream()
@@ -66,7 +73,6 @@ final class CasesSection implements Section {
                           pack.names().prose(it.reason())))
               .toList());
     }
-    ways(pack, html);
   }
 
   private static void ways(Pack pack, Html html) {

@@ -47,6 +47,21 @@ public final class Href {
     return "/kit/" + part(kit) + "/pack.zip";
   }
 
+  /** Releases of a kit. */
+  public static String release(String kit) {
+    return "/kit/" + part(kit) + "/release";
+  }
+
+  /** The pack of a release as one file. */
+  public static String releasedPack(String kit, long number) {
+    return release(kit) + "/" + number + "/pack.zip";
+  }
+
+  /** Where a form says what is wished of a way. */
+  public static String wish(String kit) {
+    return "/kit/" + part(kit) + "/wish";
+  }
+
   /** How far a kit is, as part of a page. */
   public static String verdict(String kit) {
     return "/kit/" + part(kit) + "/verdict";

@@ -104,7 +104,7 @@ public record KitPages(
       case "strips" -> new Part("strips", section.title(), strips(pack));
       default -> {
         Html html = new Html();
-        section.write(pack, html);
+        section.writeForScreen(pack, html);
         yield new Part(section.id(), section.title(), PaperMarkup.forScreen(html.markup(), guide));
       }
     };
@@ -168,7 +168,9 @@ public record KitPages(
         for (Sheet sheet : board.plan().sheets()) {
           String svg = BoardSvg.document(board.plan(), sheet, board.words());
           markup
-              .append("<div class=\"picture scrolls\">")
+              .append(
+                  "<div class=\"picture scrolls\" tabindex=\"0\" role=\"group\""
+                      + " aria-label=\"Build board, scrolls sideways\">")
               .append(flexible(svg.substring(svg.indexOf("<svg"))))
               .append("</div>");
         }

@@ -124,6 +124,13 @@ public record KitView(KitOrder order, Stage stage, Planned planned) {
         .orElse(List.of());
   }
 
+  /** All its ways. */
+  public WaysView ways() {
+    return pages()
+        .map(it -> WaysView.of(it.names()))
+        .orElseGet(() -> new WaysView(List.of(), List.of()));
+  }
+
   /** One line of the checks. */
   public static Line line(KitPages pages, CheckRow row) {
     Check it = row.first();
