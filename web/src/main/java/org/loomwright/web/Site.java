@@ -46,6 +46,8 @@ final class Site {
             new TourRoutes(),
             new BeginRoutes(bench, writer, saver),
             new TextRoutes(bench, writer, saver),
+            new EditRoutes(bench, writer, saver),
+            new NewRoutes(bench, writer, saver),
             new HistoryRoutes(bench, writer, saver),
             new CompareRoutes(bench, writer, saver));
     return Javalin.create(
