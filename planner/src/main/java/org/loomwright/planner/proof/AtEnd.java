@@ -22,12 +22,15 @@ final class AtEnd {
   private final List<PinNeed> needs;
   private final List<NetCheck> checks;
   private final NetworkLimits networks;
+  private final OwnAsAsked own;
 
   AtEnd(Subject subject) {
     this.subject = subject;
     this.needs = PinNeed.of(subject.order());
+    this.own = new OwnAsAsked(subject);
     this.checks =
         List.of(
+            own,
             new BackFeed(),
             new FuseLimits(subject),
             new WireLimits(subject),
@@ -80,8 +83,10 @@ final class AtEnd {
           Optional.of(step),
           need.words() + " has no wire and no housing to plug into");
     }
+    capacities.own(here, progress);
     capacities.check(step, findings);
     apart.check(step, findings);
+    own.atEnd(step, here, progress, findings);
     networks.check(step, all, findings);
   }
 

@@ -2,6 +2,7 @@ package org.loomwright.planner.ways;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.loomwright.model.design.WayKind;
 import org.loomwright.model.kit.KitOrder;
@@ -16,9 +17,11 @@ import org.loomwright.planner.sizing.Load;
 final class StudWays {
   private final KitOrder order;
   private final WayParts parts;
+  private final Map<String, Use> own;
 
   StudWays(KitOrder order, Facts facts, LeadCosts costs) {
     this.order = order;
+    this.own = OwnUses.of(order);
     this.parts = new WayParts(order, facts, costs);
   }
 
@@ -41,14 +44,14 @@ final class StudWays {
               FaultFuse.of(need, order),
               List.of(
                   new Use(
-                      "stud " + stud.id() + " current",
+                      OwnUses.current(stud),
                       need.currentA(),
-                      stud.limit().amperes() - stud.baseLoad().amperes(),
+                      OwnUses.currentRoomA(stud) - own(OwnUses.current(stud)),
                       stud.name()),
                   new Use(
-                      "stud " + stud.id() + " lugs",
+                      OwnUses.lugs(stud),
                       1,
-                      stud.lugsMost() - stud.lugs(),
+                      OwnUses.lugRoom(stud) - own(OwnUses.lugs(stud)),
                       "lug positions of " + stud.name())),
               Optional.empty(),
               stud.sensor()
@@ -56,5 +59,11 @@ final class StudWays {
                   : Optional.empty()));
     }
     return ways;
+  }
+
+  // What the user's own leads take of it.
+  private double own(String resource) {
+    Use use = own.get(resource);
+    return use == null ? 0 : use.amount();
   }
 }
