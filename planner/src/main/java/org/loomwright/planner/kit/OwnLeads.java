@@ -6,12 +6,14 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.loomwright.model.kit.KitOrder;
 import org.loomwright.model.kit.OwnEnd;
 import org.loomwright.model.kit.OwnLead;
 import org.loomwright.model.parts.Wire;
 import org.loomwright.model.vehicle.CircuitKind;
 import org.loomwright.physics.Check;
+import org.loomwright.planner.builds.Described;
 import org.loomwright.planner.builds.Region;
 import org.loomwright.planner.landing.EndParts;
 import org.loomwright.planner.landing.Touch;
@@ -151,12 +153,7 @@ final class OwnLeads {
     }
     List<Wire> fitting = sizer.wires().stream().filter(wire -> fits(lead, wire, sides)).toList();
     if (fitting.isEmpty()) {
-      lacking(
-          lead,
-          "wires for the lead",
-          "no wire on file of this size and colour has parts on file for both ends that take it and"
-              + " carry "
-              + lead.current().text());
+      lacking(lead, "wires for the lead", noWire(lead, sides));
       return;
     }
     if (carries(lead, fitting, route.get())) {
@@ -208,19 +205,45 @@ final class OwnLeads {
       }
     }
     return "on builds with "
-        + org.loomwright.planner.builds.Described.of(missing).words()
+        + Described.of(missing).words()
         + ": "
         + String.join("; ", reasons)
         + "; say in 'when' on which builds it is used, or take another end";
   }
 
   private boolean fits(OwnLead lead, Wire wire, List<Side> sides) {
-    double currentA = lead.current().amperes();
-    return allows(lead, wire)
-        && sides.stream()
-            .flatMap(side -> List.of(side.draft().a(), side.draft().b()).stream())
-            .distinct()
-            .allMatch((Touch it) -> parts.make(it, wire, currentA, false, 0).isPresent());
+    return allows(lead, wire) && touches(sides).stream().allMatch(it -> fits(lead, wire, it));
+  }
+
+  private boolean fits(OwnLead lead, Wire wire, Touch touch) {
+    return parts.make(touch, wire, lead.current().amperes(), false, 0).isPresent();
+  }
+
+  private static List<Touch> touches(List<Side> sides) {
+    return sides.stream()
+        .flatMap(side -> Stream.of(side.draft().a(), side.draft().b()))
+        .distinct()
+        .toList();
+  }
+
+  // Which end takes what, since the cause is mostly two ends that have no size in common.
+  private String noWire(OwnLead lead, List<Side> sides) {
+    List<String> ends = new ArrayList<>();
+    for (Touch touch : touches(sides)) {
+      List<String> sizes =
+          sizer.wires().stream()
+              .filter(wire -> allows(lead, wire) && fits(lead, wire, touch))
+              .map(wire -> wire.size().text())
+              .distinct()
+              .toList();
+      ends.add(
+          touch.key() + (sizes.isEmpty() ? " takes none" : " takes " + String.join(", ", sizes)));
+    }
+    return "no wire on file of this size and colour, with the terminals, seals and rings on file,"
+        + " does at both ends for "
+        + lead.current().text()
+        + ": "
+        + String.join("; ", ends);
   }
 
   // A lead that by itself is overloaded would heat the others of its bundle beyond all sense, so it
