@@ -1,5 +1,6 @@
 package org.loomwright.model.workspace;
 
+import java.math.BigDecimal;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +14,7 @@ import org.loomwright.model.kit.OwnLead;
 import org.loomwright.model.parts.Parts;
 import org.loomwright.model.parts.SundryUse;
 import org.loomwright.model.parts.Wire;
+import org.loomwright.model.vehicle.GroundStud;
 import org.loomwright.model.vehicle.Vehicle;
 
 /**
@@ -29,6 +31,8 @@ final class OwnLeadChecks {
   private final Optional<Library.Entry> vehicle;
   private final OwnEndChecks ends;
   private final Map<String, String> taken = new HashMap<>();
+  private final Map<String, Double> addedA = new HashMap<>();
+  private final Map<String, Integer> addedLugs = new HashMap<>();
 
   OwnLeadChecks(Scope scope, Kit kit, Library library, Optional<Library.Entry> vehicle) {
     this.scope = scope;
@@ -182,6 +186,8 @@ final class OwnLeadChecks {
     }
     once(lead, FROM, lead.from());
     once(lead, TO, lead.to());
+    room(lead, FROM, lead.from());
+    room(lead, TO, lead.to());
     reached(lead);
   }
 
@@ -199,6 +205,44 @@ final class OwnLeadChecks {
                 + "' ends in this cavity already, and a cavity takes one wire; take another");
       }
     }
+  }
+
+  /** Own leads together may not take more of a stud than there is; needs take what they leave. */
+  private void room(OwnLead lead, String key, OwnEnd end) {
+    Optional<GroundStud> found =
+        end instanceof OwnEnd.OfGround it
+            ? vehicle
+                .flatMap(entry -> entry.document(Vehicle.class))
+                .flatMap(on -> on.ground(it.ground()))
+            : Optional.empty();
+    if (found.isEmpty()) {
+      return;
+    }
+    GroundStud stud = found.get();
+    double currentA = addedA.merge(stud.id(), lead.current().amperes(), Double::sum);
+    int lugs = addedLugs.merge(stud.id(), 1, Integer::sum);
+    double roomA = stud.limit().amperes() - stud.baseLoad().amperes();
+    String words =
+        lugs > stud.lugsMost() - stud.lugs()
+            ? "has lug positions left: "
+                + (stud.lugsMost() - stud.lugs())
+                + ", and leads of your own would take "
+                + lugs
+            : currentA > roomA + 1e-9
+                ? "may carry "
+                    + text(roomA)
+                    + " A more than it does, and leads of your own would bring "
+                    + text(currentA)
+                    + " A"
+                : "";
+    if (!words.isEmpty()) {
+      scope.problem(
+          lead, key, end.text(), "ground stud '" + stud.id() + "' " + words + "; take another");
+    }
+  }
+
+  private static String text(double number) {
+    return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
   }
 
   private void reached(OwnLead lead) {

@@ -258,6 +258,27 @@ class OwnLeadChecksTest {
   }
 
   @Test
+  void studsBearNoMoreThanTheyMay() {
+    String much = lead("x", "ground rear-stud", "loose floor", "").replace("1 A", "20 A");
+    assertThat(with(much, much.replace("\"x\"", "\"y\"")).problems())
+        .containsExactly(
+            KIT
+                + ", ownLeads[1].from: ground stud 'rear-stud' may carry 34 A more than it does, and"
+                + " leads of your own would bring 40 A; take another");
+    String little = lead("a", "ground rear-stud", "loose floor", "");
+    assertThat(
+            with(
+                    Small.workspace().with(VAN, "\"lugs\": 1,", "\"lugs\": 3,"),
+                    little,
+                    little.replace("\"a\"", "\"b\""))
+                .problems())
+        .containsExactly(
+            KIT
+                + ", ownLeads[1].from: ground stud 'rear-stud' has lug positions left: 1, and"
+                + " leads of your own would take 2; take another");
+  }
+
+  @Test
   void looseEndsNeedACapOnFile() {
     assertThat(with(Small.workspace().with(PARTS, "\"end-cap\"", "\"tie\""), CAMERA).problems())
         .containsExactly(

@@ -47,18 +47,22 @@ final class StudWays {
                       OwnUses.current(stud),
                       need.currentA(),
                       OwnUses.currentRoomA(stud) - own(OwnUses.current(stud)),
-                      stud.name()),
+                      stud.name() + beside(OwnUses.lugs(stud))),
                   new Use(
                       OwnUses.lugs(stud),
                       1,
                       OwnUses.lugRoom(stud) - own(OwnUses.lugs(stud)),
-                      "lug positions of " + stud.name())),
+                      "lug positions of " + stud.name() + beside(OwnUses.lugs(stud)))),
               Optional.empty(),
               stud.sensor()
                   ? Optional.of(stud.name() + " serves sensors; a load there shifts their signals")
                   : Optional.empty()));
     }
     return ways;
+  }
+
+  private String beside(String resource) {
+    return own(resource) > 0 ? " beside the kit's own leads" : "";
   }
 
   // What the user's own leads take of it.

@@ -59,15 +59,18 @@ class RandomOwnLeadsTest {
         plan.checks().stream()
             .anyMatch(it -> it.id().startsWith("own/") && it.verdict() == Verdict.FAILS);
     Statistics.label("told").collect(told);
-    assertThat(plan.proof().proven())
+    // Beside what can't be made or landed, a lead may be too hot in its bundle, or leave a need no
+    // room on its stud.
+    boolean sound = plan.worst() != Verdict.FAILS && plan.unserved().isEmpty();
+    assertThat(plan.proof().proven() ? !told : !sound)
         .as("%s %s", order.get().kit().ownLeads(), plan.proof().counterexamples())
-        .isEqualTo(!told);
+        .isTrue();
     for (OwnLead own : order.get().kit().ownLeads()) {
       boolean made = plan.design().leads().stream().anyMatch(it -> is(it, own));
       assertThat(made || told).as("%s is made or told of", own).isTrue();
     }
     totals(plan);
-    if (!told) {
+    if (plan.proof().proven()) {
       eachBuild(order.get(), plan);
     }
   }
