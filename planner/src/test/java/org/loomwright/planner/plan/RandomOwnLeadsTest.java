@@ -42,10 +42,9 @@ class RandomOwnLeadsTest {
   private static final List<String> SIZES = List.of("0.5 mm²", "1.5 mm²", "2.5 mm²", "10 mm²");
   private static final List<String> CURRENTS = List.of("0.1 A", "1 A", "5 A", "12 A", "60 A");
   private static final List<String> PLACES =
-      List.of(
-          "left-seat-box", "rear-quarter", "cabin-floor", "left-step", "rear-bumper");
+      List.of("left-seat-box", "rear-quarter", "cabin-floor", "left-step", "rear-bumper");
 
-  @Property(tries = 20, shrinking = ShrinkingMode.OFF, edgeCases = EdgeCasesMode.NONE)
+  @Property(tries = 16, shrinking = ShrinkingMode.OFF, edgeCases = EdgeCasesMode.NONE)
   void arePlannedAndProvenOrTold(@ForAll long seed) {
     Random random = new Random(seed);
     String kit = random.nextBoolean() ? Demo.COMFORT : Demo.TRAILER;
