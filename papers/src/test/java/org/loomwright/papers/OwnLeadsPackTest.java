@@ -68,24 +68,24 @@ class OwnLeadsPackTest {
 
   /** The trailer kit of the demo with something put before its last key. */
   private static KitOrder order(String more) throws IOException {
-      List<NamedText> texts = new ArrayList<>();
-      // Tests run in the folder of their module.
-      try (Stream<Path> files = Files.list(Path.of("..", "demo"))) {
-        for (Path file : files.filter(it -> it.toString().endsWith(".json")).sorted().toList()) {
-          String name = file.getFileName().toString();
-          String text = Files.readString(file);
-          texts.add(
-              new NamedText(
-                  name,
-                  name.equals("trailer.kit.json") && !more.isEmpty()
-                      ? text.replace("\"designedAgainst\":", more)
-                      : text));
-        }
+    List<NamedText> texts = new ArrayList<>();
+    // Tests run in the folder of their module.
+    try (Stream<Path> files = Files.list(Path.of("..", "demo"))) {
+      for (Path file : files.filter(it -> it.toString().endsWith(".json")).sorted().toList()) {
+        String name = file.getFileName().toString();
+        String text = Files.readString(file);
+        texts.add(
+            new NamedText(
+                name,
+                name.equals("trailer.kit.json") && !more.isEmpty()
+                    ? text.replace("\"designedAgainst\":", more)
+                    : text));
       }
-      if (WorkspaceReader.read(texts) instanceof Read.Good good
-          && KitOrders.resolve(good.workspace(), "trailer") instanceof KitOrders.Found found) {
-        return found.order();
-      }
-      throw new IllegalStateException("the changed demo can't be read");
     }
+    if (WorkspaceReader.read(texts) instanceof Read.Good good
+        && KitOrders.resolve(good.workspace(), "trailer") instanceof KitOrders.Found found) {
+      return found.order();
+    }
+    throw new IllegalStateException("the changed demo can't be read");
+  }
 }
