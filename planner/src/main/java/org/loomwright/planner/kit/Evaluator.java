@@ -143,6 +143,9 @@ final class Evaluator {
               .forEach(id -> byCase.merge(id, currentA, Math::max));
         }
       }
+      strand
+          .own()
+          .ifPresent(own -> strand.cases().forEach(id -> byCase.put(id, own.current().amperes())));
       currents.put(strand, byCase);
     }
     return currents;

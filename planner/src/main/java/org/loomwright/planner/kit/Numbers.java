@@ -186,9 +186,7 @@ final class Numbers {
   }
 
   private static boolean used(Lead lead, Set<String> cases) {
-    return lead.a().uses().stream()
-        .filter(use -> !(use.landing() instanceof Landing.Parked))
-        .anyMatch(use -> use.cases().stream().anyMatch(cases::contains));
+    return cases.stream().anyMatch(lead::isUsedIn);
   }
 
   private double cost(List<PartNumber> numbers) {
@@ -216,7 +214,8 @@ final class Numbers {
         for (CaseSet.Member member : set.members()) {
           if (number.cases().contains(member.id())) {
             served += member.info().share();
-            if (lead.a().landing(member.id()).orElse(null) instanceof Landing.Parked) {
+            if (lead.a().landing(member.id()).orElse(null) instanceof Landing.Parked
+                && !lead.isUsedIn(member.id())) {
               share += member.info().share();
             }
           }
