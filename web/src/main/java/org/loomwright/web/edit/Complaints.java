@@ -63,6 +63,7 @@ public record Complaints(Map<String, String> atField, List<Complaint> all, Strin
     for (Problem it : problems) {
       if (it.path().equals("who") && it.document().isEmpty()) {
         noName = it.message();
+        all.add(new Complaint("your name", noName, "#who"));
         continue;
       }
       Optional<DocumentKey> of = it.document().isEmpty() ? Optional.of(key) : key(it, shop, key);
