@@ -106,9 +106,10 @@ class EditBrowserTest {
       assertThat(page.evaluate("document.activeElement.id")).isEqualTo("f.near.0.what");
       Layout.checkFit(page);
       page.locator("button[value='less:f.near.0']").click();
-      page.locator("[id='f.near.0.what']").waitFor(
-          new Locator.WaitForOptions()
-              .setState(com.microsoft.playwright.options.WaitForSelectorState.DETACHED));
+      page.locator("[id='f.near.0.what']")
+          .waitFor(
+              new Locator.WaitForOptions()
+                  .setState(com.microsoft.playwright.options.WaitForSelectorState.DETACHED));
       window.assertCalm();
     }
   }
