@@ -48,7 +48,8 @@ final class Site {
             new TextRoutes(bench, writer, saver),
             new EditRoutes(bench, writer, saver),
             new NewRoutes(bench, writer, saver),
-            new HistoryRoutes(bench, writer, saver));
+            new HistoryRoutes(bench, writer, saver),
+            new CompareRoutes(bench, writer, saver));
     return Javalin.create(
         config -> {
           config.startup.showJavalinBanner = false;

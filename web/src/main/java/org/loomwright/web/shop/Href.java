@@ -47,6 +47,16 @@ public final class Href {
     return "/kit/" + part(kit) + "/pack.zip";
   }
 
+  /** Where a form stops the planning of a kit. */
+  public static String stop(String kit) {
+    return "/kit/" + part(kit) + "/stop";
+  }
+
+  /** Where a form begins the planning of a kit anew. */
+  public static String again(String kit) {
+    return "/kit/" + part(kit) + "/again";
+  }
+
   /** Releases of a kit. */
   public static String release(String kit) {
     return "/kit/" + part(kit) + "/release";
@@ -75,6 +85,20 @@ public final class Href {
   /** All revisions of a document. */
   public static String history(String kind, String id) {
     return document("history", kind, id);
+  }
+
+  /** Two revisions of a document beside each other. */
+  public static String compare(String kind, String id) {
+    return document("compare", kind, id);
+  }
+
+  /** The page that shows a document of a kind. */
+  public static String of(String kind, String id) {
+    return switch (kind) {
+      case "kit" -> kit(id, Stage.GAP);
+      case "picture" -> "/pictures";
+      default -> "/" + part(kind) + "/" + part(id);
+    };
   }
 
   /** Where a form asks for an earlier text to be the newest again. */

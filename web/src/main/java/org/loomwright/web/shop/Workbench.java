@@ -12,6 +12,8 @@ import org.loomwright.store.Store;
 public final class Workbench implements AutoCloseable {
   private final Shop.Reader reader;
   private final PlanDesk desk = new PlanDesk();
+  // Comparing two plans of one kit takes two desks, as each keeps one plan of a kit.
+  private final List<PlanDesk> sides = List.of(new PlanDesk(), new PlanDesk());
   private final Optional<Store> store;
   private final Optional<Example> example;
 
@@ -46,6 +48,11 @@ public final class Workbench implements AutoCloseable {
     return desk;
   }
 
+  /** Two more desks, for the plans of two revisions beside each other. */
+  public List<PlanDesk> sides() {
+    return sides;
+  }
+
   /** The store; absent where documents can be looked at only. */
   public Optional<Store> store() {
     return store;
@@ -78,5 +85,6 @@ public final class Workbench implements AutoCloseable {
   @Override
   public void close() {
     desk.close();
+    sides.forEach(PlanDesk::close);
   }
 }
