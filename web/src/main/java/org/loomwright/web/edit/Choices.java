@@ -72,7 +72,10 @@ final class Choices {
           Map.entry("Mount.equipment", it -> it.documents(DocumentKind.EQUIPMENT)),
           Map.entry("Mount.plug", Choices::plugs),
           Map.entry("Mount.connector", it -> it.ofVehicle("connectors")),
-          Map.entry("Mount.place", Choices::places));
+          Map.entry("Mount.place", Choices::places),
+          Map.entry("OwnLead.from", Choices::ownEnds),
+          Map.entry("OwnLead.to", Choices::ownEnds),
+          Map.entry("OwnLead.when", Choices::conditions));
 
   /** Fields that can name nothing but what is there. */
   private static final Set<String> ONLY =
@@ -253,6 +256,29 @@ final class Choices {
         .filter(it -> it.startsWith("unit "))
         .forEach(it -> spots.add(new Choice(it, "")));
     return spots;
+  }
+
+  /** Ends that a lead of a kit's own can have. */
+  private List<Choice> ownEnds() {
+    List<Choice> ends = new ArrayList<>();
+    for (JsonNode vehicle : nearestVehicles()) {
+      for (JsonNode it : vehicle.path("connectors")) {
+        for (JsonNode cavity : housing(it.path("housing")).path("cavities")) {
+          ends.add(spot("cavity " + id(it) + " " + cavity.path("number").asString(""), it));
+        }
+      }
+      vehicle.path("grounds").forEach(it -> ends.add(spot("ground " + id(it), it)));
+      vehicle.path("places").forEach(it -> ends.add(spot("loose " + id(it), it)));
+    }
+    for (JsonNode it : library.all(DocumentKind.EQUIPMENT)) {
+      for (JsonNode plug : it.path("plugs")) {
+        for (JsonNode pin : plug.path("pins")) {
+          String cavity = pin.path("cavity").asString("");
+          ends.add(spot("pin " + id(it) + " " + id(plug) + " " + cavity, pin));
+        }
+      }
+    }
+    return ends;
   }
 
   private static Choice spot(String text, JsonNode named) {
