@@ -193,9 +193,9 @@ final class Choices {
   private List<Choice> cavities() {
     JsonNode housing =
         around("Housing")
-            .or(() -> around("Connector").map(it -> housing(it.path("housing"))))
-            .or(() -> around("FuseBlock").map(it -> housing(it.path("face"))))
-            .or(() -> around("Plug").map(it -> housing(it.path("matesWith"))))
+            .or(() -> around("Connector").map(it -> library.housing(it.path("housing"))))
+            .or(() -> around("FuseBlock").map(it -> library.housing(it.path("face"))))
+            .or(() -> around("Plug").map(it -> library.housing(it.path("matesWith"))))
             .orElse(MissingNode.getInstance());
     return housing
         .path("cavities")
@@ -203,13 +203,6 @@ final class Choices {
         .map(it -> new Choice(it.path("number").asString(""), ""))
         .filter(it -> !it.value().isEmpty())
         .toList();
-  }
-
-  private JsonNode housing(JsonNode id) {
-    return Library.items(library.all(DocumentKind.PARTS), "housings")
-        .filter(it -> it.path("id").equals(id))
-        .findFirst()
-        .orElse(MissingNode.getInstance());
   }
 
   private List<Choice> plugs() {
@@ -233,56 +226,11 @@ final class Choices {
   }
 
   private List<Choice> spots() {
-    List<Choice> spots = new ArrayList<>();
-    JsonNode vehicle = library.own();
-    for (JsonNode it : vehicle.path("connectors")) {
-      for (JsonNode cavity : housing(it.path("housing")).path("cavities")) {
-        spots.add(spot("cavity " + id(it) + " " + cavity.path("number").asString(""), it));
-      }
-    }
-    for (JsonNode it : vehicle.path("fuseBlocks")) {
-      for (JsonNode slot : it.path("slots")) {
-        spots.add(spot("slot " + id(it) + " " + id(slot), it));
-      }
-    }
-    vehicle.path("grounds").forEach(it -> spots.add(spot("ground " + id(it), it)));
-    vehicle.path("places").forEach(it -> spots.add(spot("loose " + id(it), it)));
-    Set<String> units = new LinkedHashSet<>();
-    for (JsonNode it : vehicle.path("circuits")) {
-      units.add(it.path("from").asString(""));
-      it.path("to").forEach(to -> units.add(to.asString("")));
-    }
-    units.stream()
-        .filter(it -> it.startsWith("unit "))
-        .forEach(it -> spots.add(new Choice(it, "")));
-    return spots;
+    return WireEnds.ofVehicle(library);
   }
 
-  /** Ends that a lead of a kit's own can have. */
   private List<Choice> ownEnds() {
-    List<Choice> ends = new ArrayList<>();
-    for (JsonNode vehicle : nearestVehicles()) {
-      for (JsonNode it : vehicle.path("connectors")) {
-        for (JsonNode cavity : housing(it.path("housing")).path("cavities")) {
-          ends.add(spot("cavity " + id(it) + " " + cavity.path("number").asString(""), it));
-        }
-      }
-      vehicle.path("grounds").forEach(it -> ends.add(spot("ground " + id(it), it)));
-      vehicle.path("places").forEach(it -> ends.add(spot("loose " + id(it), it)));
-    }
-    for (JsonNode it : library.all(DocumentKind.EQUIPMENT)) {
-      for (JsonNode plug : it.path("plugs")) {
-        for (JsonNode pin : plug.path("pins")) {
-          String cavity = pin.path("cavity").asString("");
-          ends.add(spot("pin " + id(it) + " " + id(plug) + " " + cavity, pin));
-        }
-      }
-    }
-    return ends;
-  }
-
-  private static Choice spot(String text, JsonNode named) {
-    return new Choice(text, named.path("name").asString(""));
+    return WireEnds.ofKit(library, nearestVehicles());
   }
 
   private static String id(JsonNode node) {
