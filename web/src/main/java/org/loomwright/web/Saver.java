@@ -5,6 +5,7 @@ import io.javalin.http.HttpStatus;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.loomwright.model.workspace.Problem;
 import org.loomwright.store.DocumentKey;
 import org.loomwright.store.Draft;
@@ -46,13 +47,24 @@ final class Saver {
    * @return problems because of which nothing was saved; when there is none the answer is given
    */
   List<Problem> save(Context ctx, DocumentKey key, String text, long basedOn, String back) {
+    return edit(
+        ctx, key, by -> new Edits(store()).save(new Draft(key, text, by), basedOn), back);
+  }
+
+  /** Says that a document is no longer used; answers as {@link #save} does. */
+  List<Problem> retire(Context ctx, DocumentKey key, long basedOn, String back) {
+    return edit(ctx, key, by -> new Edits(store()).retire(key, basedOn, by), back);
+  }
+
+  private List<Problem> edit(
+      Context ctx, DocumentKey key, Function<Signature, Edits.Outcome> edit, String back) {
     Optional<Signature> by = signature(ctx);
     if (by.isEmpty()) {
       return List.of(NO_NAME);
     }
     Edits.Outcome outcome;
     try {
-      outcome = new Edits(store()).save(new Draft(key, text, by.get()), basedOn);
+      outcome = edit.apply(by.get());
     } catch (StoreException refusal) {
       LOG.info("A change of {} was not saved.", key.shown(), refusal);
       return List.of(new Problem("", "", "", String.valueOf(refusal.getMessage())));

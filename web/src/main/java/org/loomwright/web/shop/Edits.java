@@ -13,6 +13,7 @@ import org.loomwright.model.workspace.WorkspaceReader;
 import org.loomwright.store.DocumentKey;
 import org.loomwright.store.Draft;
 import org.loomwright.store.SaveResult;
+import org.loomwright.store.Signature;
 import org.loomwright.store.Store;
 import org.loomwright.store.Version;
 import org.loomwright.store.WorkspaceContent;
@@ -67,6 +68,22 @@ public final class Edits {
     return new Kept(store.documents().save(draft, basedOn));
   }
 
+  /**
+   * Says that a document is no longer used, unless another still needs it. Its history stays.
+   *
+   * @param basedOn number of the revision the person knows of
+   */
+  public Outcome retire(DocumentKey key, long basedOn, Signature by) {
+    WorkspaceContent content = store.workspaces().content();
+    List<NamedText> rest =
+        content.documents().stream().filter(it -> !isOf(key, it)).toList();
+    List<Problem> problems =
+        rest.isEmpty() ? List.of() : broughtIn("", rest, content);
+    return problems.isEmpty()
+        ? new Kept(store.documents().retire(key, basedOn, by))
+        : new Refused(problems);
+  }
+
   /** What would be the newest text; empty where the store is going to refuse or to ask. */
   private Optional<JsonNode> result(Draft draft, long basedOn) {
     if (!(JsonText.parse(draft.content()) instanceof JsonText.Tree yours)) {
@@ -111,6 +128,12 @@ public final class Edits {
     } else {
       texts.add(new NamedText(name, text.toString()));
     }
+    return broughtIn(name, texts, content);
+  }
+
+  /** Problems of texts that there are not now; those of one file first. */
+  private static List<Problem> broughtIn(
+      String own, List<NamedText> texts, WorkspaceContent content) {
     if (!(WorkspaceReader.read(texts, content.pictures()) instanceof Read.Bad after)) {
       return List.of();
     }
@@ -118,7 +141,6 @@ public final class Edits {
     if (WorkspaceReader.read(content.documents(), content.pictures()) instanceof Read.Bad bad) {
       before.addAll(bad.problems());
     }
-    String own = name;
     List<Problem> problems = new ArrayList<>();
     after.problems().stream()
         .filter(it -> it.document().equals(own) && !before.contains(it))

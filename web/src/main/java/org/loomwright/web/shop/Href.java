@@ -111,6 +111,11 @@ public final class Href {
     return history(kind, id) + "/undo";
   }
 
+  /** Where a form takes a document out of use. */
+  public static String retire(String kind, String id) {
+    return history(kind, id) + "/retire";
+  }
+
   /** A document as text. */
   public static String text(String kind, String id) {
     return document("text", kind, id);
