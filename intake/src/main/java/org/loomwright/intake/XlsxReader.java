@@ -56,6 +56,24 @@ final class XlsxReader {
     }
   }
 
+  /** Names of the sheets, in the order of the file; none where reading it says what is wrong. */
+  static List<String> names(byte[] xlsx) {
+    if (xlsx.length > Limits.FILE_BYTES) {
+      return List.of();
+    }
+    try {
+      Map<String, byte[]> parts = SafeZip.parts(xlsx);
+      SheetExtent.check(parts);
+      try (ReadableWorkbook book =
+          new ReadableWorkbook(new ByteArrayInputStream(SafeZip.packed(parts)))) {
+        return book.getSheets().map(Sheet::getName).toList();
+      }
+    } catch (IOException | XMLStreamException | RuntimeException e) {
+      // Whatever the libraries below make of a damaged file, reading it has the words for it.
+      return List.of();
+    }
+  }
+
   private Reading sheet(byte[] xlsx, Optional<String> name) throws IOException, XMLStreamException {
     Map<String, byte[]> parts = SafeZip.parts(xlsx);
     SheetExtent.check(parts);

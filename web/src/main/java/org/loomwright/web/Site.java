@@ -39,7 +39,10 @@ final class Site {
             new SumRoutes(bench, writer),
             new SettingRoutes(),
             new TextRoutes(bench, writer, saver),
-            new HistoryRoutes(bench, writer, saver));
+            new HistoryRoutes(bench, writer, saver),
+            new PasteRoutes(bench, writer, saver),
+            new PictureRoutes(bench, writer, saver),
+            new PhotoRoutes(bench, writer, saver));
     return Javalin.create(
         config -> {
           config.startup.showJavalinBanner = false;
