@@ -15,6 +15,7 @@ import org.loomwright.store.DocumentKey;
 import org.loomwright.store.SaveResult;
 import org.loomwright.store.Signature;
 import org.loomwright.store.StoreException;
+import org.loomwright.store.StoredPictures;
 import org.loomwright.web.picture.PhotoForm;
 import org.loomwright.web.picture.PhotoMarks;
 import org.loomwright.web.picture.PhotoText;
@@ -145,7 +146,7 @@ final class PhotoRoutes implements Routes {
   }
 
   private void save(Context ctx, Shop shop, PhotoPlace place, PhotoForm form) {
-    Optional<PhotoMarks> marks = marks(shop, place, form);
+    Optional<PhotoMarks> marks = marks(place, form);
     if (marks.isEmpty() || !marks.get().fits()) {
       String words = marks.map(PhotoMarks::words).orElse("choose a picture first");
       refused(ctx, shop, place, form, Map.of(), List.of(new Problem("", "", "", words)));
@@ -170,21 +171,24 @@ final class PhotoRoutes implements Routes {
     }
   }
 
-  private Optional<PhotoMarks> marks(Shop shop, PhotoPlace place, PhotoForm form) {
-    return shop.picture(form.file())
-        .flatMap(
-            picture ->
-                saver
-                    .store()
-                    .pictures()
-                    .named(form.file())
-                    .map(
-                        hash ->
-                            PhotoMarks.of(
-                                place.housing(),
-                                form,
-                                picture,
-                                Href.pictureFile(form.file(), hash))));
+  /** The marks; empty when no picture is chosen. Pictures that no document names count too. */
+  private Optional<PhotoMarks> marks(PhotoPlace place, PhotoForm form) {
+    StoredPictures pictures = saver.store().pictures();
+    return form.file().isEmpty()
+        ? Optional.empty()
+        : pictures
+            .named(form.file())
+            .flatMap(
+                hash ->
+                    pictures
+                        .bytes(hash)
+                        .map(
+                            bytes ->
+                                PhotoMarks.of(
+                                    place.housing(),
+                                    form,
+                                    Picture.of(bytes),
+                                    Href.pictureFile(form.file(), hash))));
   }
 
   private void refused(
@@ -213,7 +217,7 @@ final class PhotoRoutes implements Routes {
         PictureLine.all(saver.store(), new PictureUses(Map.of())).stream()
             .map(PictureLine::name)
             .toList());
-    things.put("marks", marks(shop, place, form));
+    things.put("marks", marks(place, form));
     things.put("choices", PhotoMarks.choices(place.housing()));
     things.put("wrong", wrong);
     things.put("problems", problems);

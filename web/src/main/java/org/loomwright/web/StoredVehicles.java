@@ -2,7 +2,6 @@ package org.loomwright.web;
 
 import io.javalin.http.Context;
 import java.util.Optional;
-import org.loomwright.model.json.Bound;
 import org.loomwright.model.json.DocumentBinder;
 import org.loomwright.model.json.JsonText;
 import org.loomwright.model.vehicle.Vehicle;
@@ -50,8 +49,7 @@ final class StoredVehicles {
 
   private static Optional<Found> read(Version version) {
     return JsonText.parse(version.content()) instanceof JsonText.Tree tree
-            && DocumentBinder.bind(tree.node()) instanceof Bound bound
-            && bound.good().orElse(null) instanceof Vehicle vehicle
+            && DocumentBinder.bind(tree.node()).good().orElse(null) instanceof Vehicle vehicle
         ? Optional.of(new Found(version.revision(), version.content(), vehicle))
         : Optional.empty();
   }
