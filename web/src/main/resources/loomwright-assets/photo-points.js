@@ -1,6 +1,6 @@
 // Clicking a photo fills the place of a point; all else is the form's own doing.
 
-/** The row that a click is for: the one being worked on, else the first without a place. */
+/** The row whose place is being worked on; without one a click is for the first free row. */
 let current = null;
 
 const rows = (form) => [...form.querySelectorAll("fieldset.point")];
@@ -9,7 +9,9 @@ const field = (row, letter) => row.querySelector(`input[name^="${letter}"]`);
 document.addEventListener("focusin", (event) => {
   const row = event.target.closest?.("[data-points] fieldset.point");
   if (row) {
-    current = rows(row.closest("form")).indexOf(row);
+    // Who chooses what a placed point is does not mean to move it.
+    const places = event.target.matches("input") || field(row, "x").value === "";
+    current = places ? rows(row.closest("form")).indexOf(row) : null;
   }
 });
 

@@ -38,7 +38,8 @@ public sealed interface Book {
   /** Reads all sheets of a spreadsheet file (XLSX); those without a table are passed over. */
   static Book read(byte[] xlsx) {
     Reading first = XlsxReader.read(xlsx, Optional.empty());
-    List<String> names = XlsxReader.names(xlsx);
+    // Files that are none at all are not looked into twice.
+    List<String> names = XlsxReader.isPacked(xlsx) ? XlsxReader.names(xlsx) : List.of();
     if (names.size() > MOST_SHEETS) {
       return new Bad(
           "the file has "

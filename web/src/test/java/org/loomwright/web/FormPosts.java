@@ -33,7 +33,8 @@ final class FormPosts {
     }
     String html = page.substring(at, page.indexOf("</form>", at));
     Matcher select =
-        Pattern.compile("(?s)<select[^>]* name=\"([^\"]+)\".*?</select>|<input ((?:[^>\"]|\"[^\"]*\")*)>")
+        Pattern.compile(
+                "(?s)<select[^>]* name=\"([^\"]+)\".*?</select>|<input ((?:[^>\"]|\"[^\"]*\")*)>")
             .matcher(html);
     while (select.find()) {
       if (select.group(1) != null) {
@@ -86,11 +87,7 @@ final class FormPosts {
 
   /** Value of a field. */
   String get(String name) {
-    return fields.stream()
-        .filter(it -> it[0].equals(name))
-        .map(it -> it[1])
-        .findFirst()
-        .orElse("");
+    return fields.stream().filter(it -> it[0].equals(name)).map(it -> it[1]).findFirst().orElse("");
   }
 
   /** As browsers send a form without files. */

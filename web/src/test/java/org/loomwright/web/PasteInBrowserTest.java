@@ -159,7 +159,9 @@ class PasteInBrowserTest {
           click(page, points[i]);
           page.locator("#what" + i).selectOption("cavity " + cavities[i]);
           page.locator("#marking .marks text").nth(i).waitFor();
-          page.waitForFunction("n => document.querySelectorAll('#marking fieldset').length >= n", Math.max(4, i + 2));
+          page.waitForFunction(
+              "n => document.querySelectorAll('#marking fieldset').length >= n",
+              Math.max(4, i + 2));
         } else {
           page.locator("#what" + i).selectOption("cavity " + cavities[i]);
           page.locator("#x" + i).fill(Integer.toString(points[i][0]));

@@ -98,8 +98,7 @@ class PicturesTest {
     assertThat(browser.get(replaced.headers().firstValue("Location").orElseThrow()).body())
         .contains("Saved as revision 2.", "50 × 30 px");
     HttpResponse<String> undone =
-        browser.post(
-            "/history/picture/new_20_one_2e_png/undo", "number=2&back=/pictures&who=Anna");
+        browser.post("/history/picture/new_20_one_2e_png/undo", "number=2&back=/pictures&who=Anna");
     assertThat(undone.statusCode()).as(undone.body()).isEqualTo(303);
     assertThat(demo.store().pictures().named(key.id())).contains(first);
   }
@@ -108,11 +107,11 @@ class PicturesTest {
   void whatIsNoPictureIsRefusedInWords() {
     assertThat(put("/pictures", FormPosts.empty(), "GIF89a".getBytes()).body())
         .contains("id=\"file-wrong\"", "neither a PNG nor a JPEG");
-    assertThat(put("/pictures", FormPosts.empty(), new byte[9 << 20]).body())
-        .contains("8 MB");
+    assertThat(put("/pictures", FormPosts.empty(), new byte[9 << 20]).body()).contains("8 MB");
     byte[] cut = java.util.Arrays.copyOf(picture(90, 90, 0xff), 60);
     assertThat(put("/pictures", FormPosts.empty(), cut).body()).contains("damaged or cut off");
-    assertThat(put("/pictures", FormPosts.empty(), new byte[0]).body()).contains("id=\"file-wrong\"");
+    assertThat(put("/pictures", FormPosts.empty(), new byte[0]).body())
+        .contains("id=\"file-wrong\"");
     HttpResponse<String> twice =
         put("/pictures", FormPosts.empty().add("name", "van-plan.png"), picture(9, 9, 1));
     assertThat(twice.statusCode()).isEqualTo(422);
