@@ -48,6 +48,8 @@ final class Site {
           config.startup.showJavalinBanner = false;
           config.startup.showOldJavalinVersionWarning = false;
           config.http.maxRequestSize = LARGEST_FORM;
+          config.jetty.modifyServletContextHandler(
+              it -> it.setMaxFormContentSize((int) LARGEST_FORM));
           config.jetty.modifyServer(it -> it.setStopTimeout(LONGEST_STOP_MS));
           config.staticFiles.add(
               files -> {

@@ -67,21 +67,25 @@ final class Uploads {
             "org.eclipse.jetty.multipartConfig",
             new MultipartConfigElement(
                 System.getProperty("java.io.tmpdir"), LARGEST_FORM, LARGEST_FORM, IN_MEMORY));
+    Parts parts;
     try {
       UploadedFile file = ctx.uploadedFile(field);
-      Map<String, List<String>> fields = ctx.formParamMap();
-      if (file == null || file.size() == 0 && file.filename().isEmpty()) {
-        return new Form(fields, "", Optional.empty());
-      }
-      try (InputStream in = file.content()) {
-        return new Form(fields, file.filename(), Optional.of(in.readNBytes(most + 1)));
-      }
-    } catch (RuntimeException broken) {
+      parts = new Parts(ctx.formParamMap(), Optional.ofNullable(file));
+    } catch (Exception broken) {
       // The server below reports damaged and overlong forms with exceptions of every kind.
       LOG.info("A form with a file could not be read.", broken);
       return new Unread("the file did not come over whole; choose it again");
     }
+    UploadedFile file = parts.file().orElse(null);
+    if (file == null || file.size() == 0 && file.filename().isEmpty()) {
+      return new Form(parts.fields(), "", Optional.empty());
+    }
+    try (InputStream in = file.content()) {
+      return new Form(parts.fields(), file.filename(), Optional.of(in.readNBytes(most + 1)));
+    }
   }
+
+  private record Parts(Map<String, List<String>> fields, Optional<UploadedFile> file) {}
 
   private static void readPast(Context ctx) throws IOException {
     byte[] buffer = new byte[1 << 16];
