@@ -3,8 +3,10 @@ package org.loomwright.web.shop;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import org.loomwright.model.json.JsonText;
 import org.loomwright.model.workspace.NamedText;
 import org.loomwright.model.workspace.Problem;
@@ -78,7 +80,7 @@ public final class Edits {
     List<NamedText> rest =
         content.documents().stream().filter(it -> !isOf(key, it)).toList();
     List<Problem> problems =
-        rest.isEmpty() ? List.of() : broughtIn("", rest, content);
+        rest.isEmpty() ? List.of() : added(content, rest, content.pictures(), "");
     return problems.isEmpty()
         ? new Kept(store.documents().retire(key, basedOn, by))
         : new Refused(problems);
@@ -116,6 +118,9 @@ public final class Edits {
 
   private List<Problem> broughtIn(DocumentKey key, JsonNode text) {
     WorkspaceContent content = store.workspaces().content();
+    if (key.kind().equals(DocumentKey.PICTURE)) {
+      return added(content, content.documents(), pictures(key, text, content), "");
+    }
     List<NamedText> texts = new ArrayList<>(content.documents());
     String name = key.id() + "." + key.kind() + ".json";
     int at = 0;
@@ -128,13 +133,23 @@ public final class Edits {
     } else {
       texts.add(new NamedText(name, text.toString()));
     }
-    return broughtIn(name, texts, content);
+    return added(content, texts, content.pictures(), name);
   }
 
-  /** Problems of texts that there are not now; those of one file first. */
-  private static List<Problem> broughtIn(
-      String own, List<NamedText> texts, WorkspaceContent content) {
-    if (!(WorkspaceReader.read(texts, content.pictures()) instanceof Read.Bad after)) {
+  /** The pictures with another one under a name. */
+  private Map<String, byte[]> pictures(DocumentKey key, JsonNode text, WorkspaceContent content) {
+    Map<String, byte[]> pictures = new TreeMap<>(content.pictures());
+    store
+        .pictures()
+        .bytes(text.path("blob").asString(""))
+        .ifPresent(it -> pictures.put(key.id(), it));
+    return pictures;
+  }
+
+  /** Problems that are not there yet, those of one document first. */
+  private static List<Problem> added(
+      WorkspaceContent content, List<NamedText> texts, Map<String, byte[]> pictures, String own) {
+    if (!(WorkspaceReader.read(texts, pictures) instanceof Read.Bad after)) {
       return List.of();
     }
     Set<Problem> before = new HashSet<>();

@@ -17,6 +17,31 @@ public final class Href {
     return vehicle(vehicle) + "/face/" + part(id);
   }
 
+  /** Where a pinout of a connector is pasted. */
+  public static String paste(String vehicle, String id) {
+    return face(vehicle, id) + "/paste";
+  }
+
+  /** Where a photo of a connector or fuse block is chosen and marked. */
+  public static String photo(String vehicle, String id) {
+    return face(vehicle, id) + "/photo";
+  }
+
+  /** All pictures. */
+  public static String pictures() {
+    return "/pictures";
+  }
+
+  /** A picture and what is known of it. */
+  public static String picture(String name) {
+    return "/pictures/of/" + part(name);
+  }
+
+  /** The bytes of a picture, which never change at this address. */
+  public static String pictureFile(String name, String hash) {
+    return "/pictures/file/" + part(name) + "?v=" + value(hash);
+  }
+
   /** A piece of equipment. */
   public static String equipment(String id) {
     return "/equipment/" + part(id);
