@@ -39,7 +39,9 @@ final class Site {
             new SumRoutes(bench, writer),
             new SettingRoutes(),
             new TextRoutes(bench, writer, saver),
-            new HistoryRoutes(bench, writer, saver));
+            new HistoryRoutes(bench, writer, saver),
+            new MapRoutes(bench, writer, saver),
+            new PlanRoutes(bench, writer, saver));
     return Javalin.create(
         config -> {
           config.startup.showJavalinBanner = false;

@@ -17,6 +17,16 @@ public final class Href {
     return vehicle(vehicle) + "/face/" + part(id);
   }
 
+  /** The map of a vehicle, to be worked on. */
+  public static String map(String vehicle) {
+    return vehicle(vehicle) + "/map";
+  }
+
+  /** Size and picture of a vehicle's plan view. */
+  public static String planView(String vehicle) {
+    return map(vehicle) + "/view";
+  }
+
   /** A piece of equipment. */
   public static String equipment(String id) {
     return "/equipment/" + part(id);
@@ -75,6 +85,29 @@ public final class Href {
   /** A document as text. */
   public static String text(String kind, String id) {
     return document("text", kind, id);
+  }
+
+  /**
+   * A form for one part of a document.
+   *
+   * @param at where the part is, e.g. "places/rear-floor"
+   */
+  public static String edit(String kind, String id, String at) {
+    return document("edit", kind, id) + "?at=" + at(at);
+  }
+
+  /**
+   * Where one part of a document is taken out.
+   *
+   * @param at where the part is, e.g. "places/rear-floor"
+   */
+  public static String remove(String kind, String id, String at) {
+    return document("remove", kind, id) + "?at=" + at(at);
+  }
+
+  /** A slash means nothing in a parameter, and reads better as it is. */
+  private static String at(String at) {
+    return value(at).replace("%2F", "/");
   }
 
   /** A word that links can name within a page. */
