@@ -29,6 +29,12 @@ final class Scene {
   /** Farthest that a leader costs, so that a card far off stands below the map instead. */
   private static final double COST_MOST = 110;
 
+  /**
+   * The same where only names stand on a narrow map: one far off would stretch the map, and is told
+   * below with its number instead.
+   */
+  private static final double NARROW_COST_MOST = 14;
+
   /** The same for a name that stands below anyway. */
   private static final double NAME_COST_MOST = 9;
 
@@ -239,7 +245,13 @@ final class Scene {
           placer.remove(placed[i], half(i));
         }
         Optional<Placed> found =
-            placer.place(i, all.get(i), layout.at().get(i), radius[i], half(i), COST_MOST);
+            placer.place(
+                i,
+                all.get(i),
+                layout.at().get(i),
+                radius[i],
+                half(i),
+                onMap ? COST_MOST : NARROW_COST_MOST);
         placed[i] = found.orElse(null);
       }
     }

@@ -168,7 +168,9 @@ public record KitPages(
         for (Sheet sheet : board.plan().sheets()) {
           String svg = BoardSvg.document(board.plan(), sheet, board.words());
           markup
-              .append("<div class=\"picture scrolls\">")
+              .append(
+                  "<div class=\"picture scrolls\" tabindex=\"0\" role=\"group\""
+                      + " aria-label=\"Build board, scrolls sideways\">")
               .append(flexible(svg.substring(svg.indexOf("<svg"))))
               .append("</div>");
         }

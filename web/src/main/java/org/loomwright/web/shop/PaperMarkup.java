@@ -33,7 +33,7 @@ final class PaperMarkup {
         LIST.matcher(text)
             .replaceAll(
                 it ->
-                    "<div class=\"scroll\" tabindex=\"0\" role=\"region\""
+                    "<div class=\"scroll\" tabindex=\"0\" role=\"group\""
                         + " aria-label=\"table, scrolls sideways\">"
                         + java.util.regex.Matcher.quoteReplacement(it.group())
                         + "</div>");

@@ -1,0 +1,90 @@
+package org.loomwright.web.browser;
+
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.ReducedMotion;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * One browser for the tests of a class: started in a field, closed after all tests. Each test opens
+ * windows of its own, which share nothing with each other. To be used from one thread only.
+ */
+public final class BrowserSession implements AutoCloseable {
+  private static final List<String> FLAGS =
+      List.of(
+          "--no-sandbox",
+          "--disable-gpu",
+          "--disable-quic",
+          "--disable-background-networking",
+          "--disable-component-update",
+          "--disable-sync",
+          "--no-first-run");
+
+  private final Playwright playwright;
+  private final Browser browser;
+
+  private BrowserSession(Playwright playwright, Browser browser) {
+    this.playwright = playwright;
+    this.browser = browser;
+  }
+
+  /**
+   * Starts the browser.
+   *
+   * @throws AssertionError in plain words when the browser or what drives it is not installed
+   */
+  public static BrowserSession start() {
+    Path chromium = Programs.chromium();
+    System.setProperty("playwright.nodejs.path", Programs.node().toString());
+    Map<String, String> settings = new HashMap<>();
+    settings.put("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1");
+    Playwright playwright = Playwright.create(new Playwright.CreateOptions().setEnv(settings));
+    try {
+      Browser browser =
+          playwright
+              .chromium()
+              .launch(
+                  new BrowserType.LaunchOptions()
+                      .setExecutablePath(chromium)
+                      .setHeadless(true)
+                      .setArgs(FLAGS));
+      return new BrowserSession(playwright, browser);
+    } catch (RuntimeException failure) {
+      playwright.close();
+      throw new AssertionError(chromium + " does not start: " + failure.getMessage(), failure);
+    }
+  }
+
+  /**
+   * A new window with nothing kept from others.
+   *
+   * @param address address of the first page, such as {@code pages.address()}
+   * @param manner its size and colours
+   */
+  public BrowserWindow window(String address, Manner manner) {
+    return new BrowserWindow(
+        browser.newContext(
+            new Browser.NewContextOptions()
+                .setBaseURL(address)
+                .setViewportSize(manner.widthPx(), manner.heightPx())
+                .setColorScheme(manner.dark() ? ColorScheme.DARK : ColorScheme.LIGHT)
+                .setReducedMotion(ReducedMotion.REDUCE)
+                .setLocale("en-GB")
+                .setAcceptDownloads(true)
+                .setJavaScriptEnabled(manner.script())));
+  }
+
+  @Override
+  public void close() {
+    try {
+      browser.close();
+    } finally {
+      playwright.close();
+    }
+  }
+}
