@@ -30,7 +30,7 @@ export class MapModel {
       const fields = [field(row, 'bends')].filter(it => it);
       return {
         kind: 'run', id: el.dataset.run, name: el.dataset.names, el, row, fields,
-        from: this.places[el.dataset.from - 1], to: this.places[el.dataset.to - 1],
+        from: this.get('place', el.dataset.from), to: this.get('place', el.dataset.to),
         stated: Number(el.dataset.stated), tolerance: Number(el.dataset.tolerance),
         bends: points.length > 2 ? points.slice(1, -1) : (fields[0] && readBends(fields[0].value)) || [],
       };
