@@ -120,13 +120,15 @@ function names(svg, model, view, unit) {
     text.style.textAnchor = way[2];
     taken.push(way[3]);
   });
-  model.runs.forEach(it => {
+  // What is wrong is told first.
+  const urgent = it => (it === model.chosen ? 2 : 0) + (it.el.classList.contains('impossible') ? 1 : 0);
+  [...model.runs].sort((a, b) => urgent(b) - urgent(a)).forEach(it => {
     const label = it.el.querySelector('.label');
     const line = model.line(it);
     if (!label || !line.length) return;
     const wide = label.querySelector('text').getComputedTextLength() + 6;
     const longest = legs(line).map((mm, i) => [mm, i]).sort((a, b) => b[0] - a[0]);
-    const spots = longest.map(([, i]) => between(line[i], line[i + 1], .5));
+    const spots = longest.flatMap(([, i]) => [.5, .3, .7].map(share => between(line[i], line[i + 1], share)));
     const at = spots.find(p => !taken.some(t => meet(t, box(p.x / unit, p.y / unit, -wide / 2, wide / 2, -9, 9))));
     const spot = at || (it === model.chosen ? spots[0] : null);
     label.classList.toggle('crowded', !spot);

@@ -92,7 +92,9 @@ final class PlanRoutes implements Routes {
       return problems;
     }
     PlanSetup.Picture picture =
-        ctx.formParam("noPicture") == null ? new PlanSetup.Picture.Same() : new PlanSetup.Picture.None();
+        ctx.formParam("noPicture") == null
+            ? new PlanSetup.Picture.Same()
+            : new PlanSetup.Picture.None();
     UploadedFile file = ctx.uploadedFile(PICTURE);
     if (file != null && file.size() > 0) {
       try {

@@ -248,8 +248,7 @@ class MapInBrowserTest {
                   + " ...[934, 933, 560, 559, 499].map(it => g.check(it, l))]; }");
       assertThat((List<?>) sums)
           .asString()
-          .isEqualTo(
-              "[700\u00a0mm, 1\u00a0840\u00a0mm, apart, agrees, agrees, apart, impossible]");
+          .isEqualTo("[700\u00a0mm, 1\u00a0840\u00a0mm, apart, agrees, agrees, apart, impossible]");
     }
   }
 
@@ -275,7 +274,10 @@ class MapInBrowserTest {
       for (Path it : files.filter(file -> file.toString().endsWith(".js")).sorted().toList()) {
         Process node =
             new ProcessBuilder("node", "--check", it.toString()).redirectErrorStream(true).start();
-        assertThat(new String(node.getInputStream().readAllBytes(), java.nio.charset.StandardCharsets.UTF_8)).isEmpty();
+        assertThat(
+                new String(
+                    node.getInputStream().readAllBytes(), java.nio.charset.StandardCharsets.UTF_8))
+            .isEmpty();
         assertThat(node.waitFor()).as(it.toString()).isZero();
       }
     }

@@ -97,8 +97,7 @@ class MapTest {
   @Test
   void movesAreMergedWithAnothersEdit() {
     demo.edit(DemoStore.VAN, "\"supplyLowest\": \"11.8 V\"", "\"supplyLowest\": \"11.7 V\"", "Ben");
-    assertThat(
-            save("place.left-step.along", "2950", "place.left-step.down", "1950").statusCode())
+    assertThat(save("place.left-step.along", "2950", "place.left-step.down", "1950").statusCode())
         .isEqualTo(303);
     assertThat(demo.text(DemoStore.VAN))
         .contains("\"supplyLowest\": \"11.7 V\"", "\"along\": \"2950 mm\"");
@@ -167,8 +166,7 @@ class MapTest {
         browser.post(MAP + "/view", "basedOn=1&who=Anna&along=0&down=wide");
     assertThat(refused.statusCode()).isEqualTo(422);
     HttpResponse<String> saved =
-        browser.post(
-            MAP + "/view", "basedOn=1&who=Anna&along=9200&down=2400+mm&withPicture=yes");
+        browser.post(MAP + "/view", "basedOn=1&who=Anna&along=9200&down=2400+mm&withPicture=yes");
     assertThat(saved.statusCode()).isEqualTo(303);
     assertThat(demo.text(DemoStore.VAN))
         .contains("\"along\": \"9200 mm\"", "\"along\": \"5800 mm\", \"down\": \"1950 mm\"");

@@ -187,8 +187,7 @@ public record MapView(
     String along = typed.apply(MapEdit.along(place.id())).orElse(wasAlong);
     String down = typed.apply(MapEdit.down(place.id())).orElse(wasDown);
     SpotReader reader = new SpotReader();
-    Optional<MapPoint> at =
-        view.flatMap(it -> reader.spot(it, "", along, down)).map(MapPoint::of);
+    Optional<MapPoint> at = view.flatMap(it -> reader.spot(it, "", along, down)).map(MapPoint::of);
     // What can't be read is kept in its field, and the map shows what is on file.
     return new PlaceRow(
         number,

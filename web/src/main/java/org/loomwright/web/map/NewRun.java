@@ -71,8 +71,7 @@ public record NewRun(
         || Stream.of(from, to, length, tolerance, follows, bends).anyMatch(it -> !it.isEmpty());
   }
 
-  void add(
-      ObjectNode tree, Vehicle vehicle, SpotReader reader, List<String> changes, String who) {
+  void add(ObjectNode tree, Vehicle vehicle, SpotReader reader, List<String> changes, String who) {
     if (!isWanted()) {
       return;
     }

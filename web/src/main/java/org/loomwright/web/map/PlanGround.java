@@ -12,8 +12,7 @@ import org.loomwright.model.vehicle.PlanView;
  * @param picture the picture as the address of an image; absent for none
  * @param shape width of the picture divided by its height, px; 0 for none
  */
-public record PlanGround(
-    double alongMm, double downMm, Optional<String> picture, double shape) {
+public record PlanGround(double alongMm, double downMm, Optional<String> picture, double shape) {
   private static final double GRID_MM = 500;
 
   /** Width of the map on a desk's page, px; with a script it is measured. */

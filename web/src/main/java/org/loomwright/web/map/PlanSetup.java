@@ -95,9 +95,7 @@ public record PlanSetup(String along, String down, boolean withPicture) {
     }
     if (withPicture && before.isPresent() && (otherAlong || otherDown)) {
       scale(
-          tree,
-          newAlong.mm() / before.get().along().mm(),
-          newDown.mm() / before.get().down().mm());
+          tree, newAlong.mm() / before.get().along().mm(), newDown.mm() / before.get().down().mm());
       changes.add("places and bends moved with it");
     }
     tree.set("planView", view);

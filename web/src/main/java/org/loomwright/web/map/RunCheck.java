@@ -82,9 +82,7 @@ public record RunCheck(
     Verdict verdict =
         statedMm < straightMm - SLACK_MM
             ? Verdict.IMPOSSIBLE
-            : Math.abs(drawnMm - statedMm) > MOST_APART * statedMm
-                ? Verdict.APART
-                : Verdict.AGREES;
+            : Math.abs(drawnMm - statedMm) > MOST_APART * statedMm ? Verdict.APART : Verdict.AGREES;
     return new RunCheck(verdict, statedMm, toleranceMm, drawnMm, straightMm);
   }
 

@@ -64,7 +64,9 @@ final class SpotReader {
     }
     boolean insideAlong = within(field + ".along", x.get(), view.along(), "right edge", "long");
     boolean insideDown = within(field + ".down", y.get(), view.down(), "bottom edge", "wide");
-    return insideAlong && insideDown ? Optional.of(new PlanSpot(x.get(), y.get())) : Optional.empty();
+    return insideAlong && insideDown
+        ? Optional.of(new PlanSpot(x.get(), y.get()))
+        : Optional.empty();
   }
 
   /** Points within a view, "ALONG, DOWN; ALONG, DOWN"; empty when one of them is wrong. */
