@@ -83,7 +83,9 @@ echo %LW_HOME% %LW_JDK%
 for %%F in ("%LW_HOME%\pom.xml" "%LW_HOME%\.mvn\jvm.config") do echo %%~tzF %%F
 call :list_module physics
 call :list_module model
+call :list_module store
 call :list_module planner
+call :list_module intake
 call :list_module drawing
 call :list_module papers
 call :list_module web

@@ -52,6 +52,8 @@ function place(it, model) {
   it.el.setAttribute('aria-label', `${it.number}, ${it.name}: ${where}`);
   const off = it.row.querySelector('.map-off');
   if (off) off.hidden = !!it.at;
+  const put = it.row.querySelector('.put');
+  if (put) put.hidden = !!it.at || !it.fields.length;
 }
 
 function mark(row, chosen) {

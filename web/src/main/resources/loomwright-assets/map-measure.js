@@ -69,7 +69,14 @@ export class Measure {
     group.replaceChildren();
     if (!this.points.length) return;
     const unit = this.view.unit;
-    group.append(make('polyline', {class: 'measure', points: this.points.map(it => `${it.x},${it.y}`).join(' ')}));
+    const points = this.points.map(it => `${it.x},${it.y}`).join(' ');
+    group.append(make('polyline', {class: 'measure-under', points}), make('polyline', {class: 'measure', points}));
     this.points.forEach(it => group.append(sized(it, unit, make('path', {class: 'measure-point', d: 'M-6 0H6M0-6V6'}))));
+    if (this.points.length > 1) {
+      // The sum stands at the last point too: the list below may be out of sight.
+      const text = make('text', {class: 'measure-text', x: 12, y: -8});
+      text.textContent = showMm(length(this.points));
+      group.append(sized(this.points[this.points.length - 1], unit, text));
+    }
   }
 }

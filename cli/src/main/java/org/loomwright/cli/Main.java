@@ -8,6 +8,10 @@ import org.loomwright.cli.plan.ServeCommand;
 import org.loomwright.cli.shell.ExitCode;
 import org.loomwright.cli.shell.Failures;
 import org.loomwright.cli.shell.Values;
+import org.loomwright.cli.store.BackupCommand;
+import org.loomwright.cli.store.ExportCommand;
+import org.loomwright.cli.store.ImportCommand;
+import org.loomwright.cli.store.RestoreCommand;
 import org.loomwright.cli.sum.SumCommand;
 import picocli.CommandLine;
 
@@ -59,6 +63,10 @@ public final class Main {
     line.addSubcommand(new DemoCommand());
     line.addSubcommand(new PlanCommand());
     line.addSubcommand(new ServeCommand());
+    line.addSubcommand(new ImportCommand());
+    line.addSubcommand(new ExportCommand());
+    line.addSubcommand(new BackupCommand());
+    line.addSubcommand(new RestoreCommand());
     line.addSubcommand(new SumCommand());
     Values.registerWith(line);
     line.setParameterExceptionHandler(failures);

@@ -16,6 +16,19 @@ import java.util.regex.Pattern;
 public final class Rehearsal {
 
   private static final Pattern ADDRESS = Pattern.compile("http://[0-9.:]+/");
+
+  /** The last kit page is asked for twice, since the first answer may come before its plan. */
+  private static final List<String> PAGES =
+      List.of(
+          "",
+          "vehicle/packer",
+          "sums/resistance",
+          "search?q=F7",
+          "kit/crew-comfort/gap",
+          "kit/crew-comfort/leads",
+          "kit/crew-comfort/sums",
+          "kit/crew-comfort/gap");
+
   private static final int MOST_WAITS = 300;
   private static final int WAIT_MS = 100;
 
@@ -43,16 +56,33 @@ public final class Rehearsal {
             List.of("demo", "--no-serve", "--out", args[0]));
     try (PrintWriter nobody = new PrintWriter(PrintWriter.nullWriter())) {
       commands.forEach(words -> Main.run(nobody, nobody, words.toArray(String[]::new)));
-      pages(nobody);
+      store(nobody, args[0]);
+      pages(nobody, args[0]);
     }
   }
 
-  /** Opens the pages of the demo, loads the first one, and stops them. */
-  private static void pages(PrintWriter nobody) {
+  /** Takes the demo into a store of its own in the folder, and out again. */
+  private static void store(PrintWriter nobody, String folder) {
+    String demo = System.getProperty("loomwright.home", ".") + "/demo";
+    Main.run(nobody, nobody, "import", demo, "--db", folder + "/shop.db");
+    Main.run(nobody, nobody, "export", folder + "/shop.zip", "--db", folder + "/shop.db");
+  }
+
+  /** Opens the pages of the demo, loads some of each sort, and stops them. */
+  private static void pages(PrintWriter nobody, String folder) {
     StringWriter said = new StringWriter();
     Thread serve =
         new Thread(
-            () -> Main.run(new PrintWriter(said, true), nobody, "serve", "--port", "0"), "serve");
+            () ->
+                Main.run(
+                    new PrintWriter(said, true),
+                    nobody,
+                    "serve",
+                    "--port",
+                    "0",
+                    "--db",
+                    folder + "/shop.db"),
+            "serve");
     serve.start();
     try {
       Matcher address = ADDRESS.matcher("");
@@ -61,8 +91,8 @@ public final class Rehearsal {
         address = ADDRESS.matcher(said.toString());
       }
       if (address.reset().find()) {
-        try (InputStream page = URI.create(address.group()).toURL().openStream()) {
-          page.readAllBytes();
+        for (String page : PAGES) {
+          load(URI.create(address.group() + page));
         }
       }
       serve.interrupt();
@@ -71,6 +101,12 @@ public final class Rehearsal {
       serve.interrupt();
     } catch (InterruptedException stopped) {
       Thread.currentThread().interrupt();
+    }
+  }
+
+  private static void load(URI page) throws IOException {
+    try (InputStream answer = page.toURL().openStream()) {
+      answer.readAllBytes();
     }
   }
 

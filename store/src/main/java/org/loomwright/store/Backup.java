@@ -14,15 +14,16 @@ import tools.jackson.databind.node.ObjectNode;
 
 /**
  * Writes a whole store as one zip file: one line of JSON for every revision and release, one entry
- * for every picture, and last the counts and the seals by which a reader sees that all of it is
- * there. It does not depend on the database the store is kept in.
+ * for every picture and every file of a pack, and last the counts and the seals by which a reader
+ * sees that all of it is there. It does not depend on the database the store is kept in.
  */
 final class Backup {
-  /** The form that is written. */
-  static final int FORM = 1;
+  /** The form that is written; 1 knew no files of packs and no retired documents. */
+  static final int FORM = 2;
 
   static final String REVISIONS = "revisions.jsonl";
   static final String BLOBS = "blobs/";
+  static final String PAPERS = "papers/";
   static final String RELEASES = "releases.jsonl";
   static final String SUMMARY = "summary.json";
 
@@ -63,6 +64,7 @@ final class Backup {
       zip.closeEntry();
       counter.blob();
     }
+    papers();
     ZipFiles.entry(zip, RELEASES);
     for (ReleaseRows.Sealed row : ReleaseRows.all(handle)) {
       counter.release(row.seal());
@@ -71,10 +73,21 @@ final class Backup {
     zip.closeEntry();
     BackupSummary summary = counter.summary();
     ZipFiles.entry(zip, SUMMARY);
-    line(summary.tree());
+    line(summary.tree(FORM));
     zip.closeEntry();
     zip.finish();
     return summary;
+  }
+
+  private void papers() throws IOException {
+    List<String> hashes =
+        handle.createQuery("SELECT hash FROM paper ORDER BY hash").mapTo(String.class).list();
+    for (String hash : hashes) {
+      ZipFiles.entry(zip, PAPERS + hash);
+      zip.write(PackFiles.bytes(handle, hash).orElseThrow());
+      zip.closeEntry();
+      counter.paper();
+    }
   }
 
   private static ObjectNode tree(ReleaseRows.Sealed row) {
@@ -89,7 +102,8 @@ final class Backup {
             .put("reason", release.by().why())
             .put("author", release.by().who())
             .put("releasedAt", release.releasedAt().toString())
-            .put("seal", row.seal());
+            .put("seal", row.seal())
+            .put("packKept", release.packKept());
     ArrayNode pins = tree.putArray("pins");
     for (Release.PinnedText it : release.pins()) {
       pins.addObject()

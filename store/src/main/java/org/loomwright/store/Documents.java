@@ -34,6 +34,20 @@ public final class Documents {
   }
 
   /**
+   * Says that a document is no longer used, as one more revision. It is left out where documents
+   * are listed, read or exported; its history stays, and {@link #goBack}, or saving it on the
+   * retiring revision, brings it back.
+   *
+   * @param basedOn newest revision the person knows of; when someone else saved since, nothing is
+   *     written and the conflict holds what they saved
+   * @return {@code Unchanged} when it is retired already
+   * @throws StoreException when there is no such document or revision
+   */
+  public SaveResult retire(DocumentKey key, long basedOn, Signature by) {
+    return database.write(handle -> retire(handle, key, basedOn, by));
+  }
+
+  /**
    * Makes an old text the newest again, as one more revision.
    *
    * @param number revision whose text is wanted back
@@ -44,14 +58,20 @@ public final class Documents {
         handle -> save(handle, new Draft(key, existing(handle, key, number).content(), by), seen));
   }
 
-  /** The newest revision of every document, sorted by kind and id; names of pictures too. */
+  /** The newest revision of every document in use, sorted by kind and id; names of pictures too. */
   public List<Revision> newest() {
-    return database.read(Revisions::newest);
+    return database.read(handle -> Revisions.newest(handle, false));
   }
 
-  /** The newest revision of a document. */
+  /** The newest revision of a document; empty when there is none or it is retired. */
   public Optional<Version> newest(DocumentKey key) {
-    return database.read(handle -> Revisions.newest(handle, key));
+    return database.read(
+        handle -> Revisions.newest(handle, key).filter(it -> !it.revision().retired()));
+  }
+
+  /** The retiring revision of every document that is no longer used, sorted by kind and id. */
+  public List<Revision> retired() {
+    return database.read(handle -> Revisions.newest(handle, true));
   }
 
   /** One revision of a document. */
@@ -72,22 +92,52 @@ public final class Documents {
       if (basedOn != 0) {
         throw noRevision(handle, key, basedOn);
       }
-      return new SaveResult.Saved(insert(handle, draft, yours.text(), 0, Optional.empty()));
+      return new SaveResult.Saved(insert(handle, draft, yours.text(), 0, Optional.empty(), false));
     }
     Version theirs = newest.get();
     Optional<Version> base =
         basedOn == 0 ? Optional.empty() : Optional.of(existing(handle, key, basedOn));
-    if (theirs.content().equals(yours.text())) {
+    boolean seen = basedOn == theirs.revision().number();
+    if (theirs.revision().retired() && !seen) {
+      return retiredMeanwhile(base, theirs, yours);
+    }
+    if (theirs.content().equals(yours.text()) && !theirs.revision().retired()) {
       return new SaveResult.Unchanged(theirs.revision());
     }
-    if (basedOn == theirs.revision().number()) {
+    if (seen) {
       return new SaveResult.Saved(
-          insert(handle, draft, yours.text(), basedOn, Optional.of(theirs.revision())));
+          insert(handle, draft, yours.text(), basedOn, Optional.of(theirs.revision()), false));
     }
     if (base.isEmpty()) {
       return conflict(base, theirs, yours, List.of());
     }
     return merged(handle, draft, base.get(), theirs, yours);
+  }
+
+  private SaveResult retire(Handle handle, DocumentKey key, long basedOn, Signature by) {
+    Version newest =
+        Revisions.newest(handle, key).orElseThrow(() -> noRevision(handle, key, basedOn));
+    Version base = existing(handle, key, basedOn);
+    if (newest.revision().retired()) {
+      return new SaveResult.Unchanged(newest.revision());
+    }
+    if (basedOn != newest.revision().number()) {
+      Clash whole =
+          new Clash(
+              "", Optional.of(base.content()), Optional.of(newest.content()), Optional.empty());
+      return new SaveResult.Conflict(Optional.of(base), newest, "", List.of(whole));
+    }
+    String text = newest.content();
+    Draft draft = new Draft(key, text, by);
+    return new SaveResult.Saved(
+        insert(handle, draft, text, basedOn, Optional.of(newest.revision()), true));
+  }
+
+  private static SaveResult retiredMeanwhile(
+      Optional<Version> base, Version theirs, Content yours) {
+    Clash whole =
+        new Clash("", base.map(Version::content), Optional.empty(), Optional.of(yours.text()));
+    return new SaveResult.Conflict(base, theirs, yours.text(), List.of(whole));
   }
 
   private SaveResult merged(
@@ -110,7 +160,12 @@ public final class Documents {
     }
     Revision revision =
         insert(
-            handle, draft, merged.text(), base.revision().number(), Optional.of(theirs.revision()));
+            handle,
+            draft,
+            merged.text(),
+            base.revision().number(),
+            Optional.of(theirs.revision()),
+            false);
     return new SaveResult.Merged(new Version(revision, merged.text()), theirs.revision());
   }
 
@@ -129,10 +184,15 @@ public final class Documents {
   }
 
   private Revision insert(
-      Handle handle, Draft draft, String content, long basedOn, Optional<Revision> newest) {
+      Handle handle,
+      Draft draft,
+      String content,
+      long basedOn,
+      Optional<Revision> newest,
+      boolean retired) {
     // Both databases keep the text, so that finer parts than these would be kept too.
     Instant now = clock.instant().truncatedTo(ChronoUnit.MILLIS);
-    return Revisions.insert(handle, draft, content, basedOn, newest, now);
+    return Revisions.insert(handle, draft, content, basedOn, newest, now, retired);
   }
 
   private static Version existing(Handle handle, DocumentKey key, long number) {

@@ -15,6 +15,8 @@ import org.loomwright.model.design.Verdict;
  * @param pins every revision it was made of with the hash of its text, sorted by document
  * @param verdict holds or marginal
  * @param pack SHA-256 of every file of the pack, by file name
+ * @param packKept whether the bytes of these files are kept; not for releases of stores from before
+ *     that was so
  * @param by who released, and the reason
  * @param releasedAt when
  */
@@ -24,6 +26,7 @@ public record Release(
     List<PinnedText> pins,
     Verdict verdict,
     Map<String, String> pack,
+    boolean packKept,
     Signature by,
     Instant releasedAt) {
   public Release {

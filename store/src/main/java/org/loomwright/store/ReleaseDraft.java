@@ -13,11 +13,11 @@ import org.loomwright.model.design.Verdict;
  * @param pins the revisions it was planned from: the kit itself, its vehicle, its equipment, its
  *     parts lists and its rules
  * @param verdict what its proof and checks came to
- * @param pack SHA-256 of every file of its pack, lower-case hexadecimal, by file name
+ * @param pack bytes of every file of its pack by file name, up to 64 MB a file and 200 MB in all
  * @param by who releases; their reason is required where the verdict is marginal
  */
 public record ReleaseDraft(
-    String kit, List<Pin> pins, Verdict verdict, Map<String, String> pack, Signature by) {
+    String kit, List<Pin> pins, Verdict verdict, Map<String, byte[]> pack, Signature by) {
   public ReleaseDraft {
     pins = pins.stream().sorted(java.util.Comparator.comparing(Pin::key)).toList();
     pack = Collections.unmodifiableMap(new TreeMap<>(pack));

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.jdbi.v3.core.Handle;
 import org.loomwright.model.design.Verdict;
@@ -19,8 +20,9 @@ final class ReleaseRows {
   static void insert(Handle handle, long seq, Release release, String seal) {
     handle
         .createUpdate(
-            "INSERT INTO release (seq, kit, number, verdict, reason, author, released_at, seal)"
-                + " VALUES (:seq, :kit, :number, :verdict, :reason, :author, :at, :seal)")
+            "INSERT INTO release (seq, kit, number, verdict, reason, author, released_at, seal,"
+                + " pack_kept)"
+                + " VALUES (:seq, :kit, :number, :verdict, :reason, :author, :at, :seal, :kept)")
         .bind("seq", seq)
         .bind("kit", release.kit())
         .bind("number", release.number())
@@ -29,6 +31,7 @@ final class ReleaseRows {
         .bind("author", release.by().who())
         .bind("at", release.releasedAt().toString())
         .bind("seal", seal)
+        .bind("kept", release.packKept() ? 1L : 0L)
         .execute();
     for (Release.PinnedText it : release.pins()) {
       handle
@@ -92,8 +95,8 @@ final class ReleaseRows {
             it -> packs.computeIfAbsent(it.get(0), k -> new TreeMap<>()).put(it.get(1), it.get(2)));
     return handle
         .createQuery(
-            "SELECT seq, kit, number, verdict, reason, author, released_at, seal FROM release"
-                + " ORDER BY seq")
+            "SELECT seq, kit, number, verdict, reason, author, released_at, seal, pack_kept"
+                + " FROM release ORDER BY seq")
         .map(
             (row, context) -> {
               String name = name(row.getString("kit"), row.getLong("number"));
@@ -104,11 +107,24 @@ final class ReleaseRows {
                       pins.getOrDefault(name, List.of()),
                       Verdict.valueOf(row.getString("verdict").toUpperCase(Locale.ROOT)),
                       packs.getOrDefault(name, Map.of()),
+                      row.getLong("pack_kept") == 1,
                       new Signature(row.getString("author"), row.getString("reason")),
                       Instant.parse(row.getString("released_at")));
               return new Sealed(row.getLong("seq"), release, row.getString("seal"));
             })
         .list();
+  }
+
+  static Optional<String> fileHash(Handle handle, String kit, long number, String name) {
+    return handle
+        .createQuery(
+            "SELECT hash FROM release_file"
+                + " WHERE kit = :kit AND release_number = :release AND name = :name")
+        .bind("kit", kit)
+        .bind("release", number)
+        .bind("name", name)
+        .mapTo(String.class)
+        .findFirst();
   }
 
   private static String name(String kit, long number) {
@@ -137,6 +153,10 @@ final class ReleaseRows {
               it.contentHash()));
     }
     release.pack().forEach((name, hash) -> fields.addAll(List.of(name, hash)));
+    // One field more only here, so that seals from before packs were kept still hold.
+    if (release.packKept()) {
+      fields.add("kept");
+    }
     return Hashes.seal(fields);
   }
 }

@@ -4,9 +4,11 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jdbi.v3.core.Handle;
 import org.loomwright.model.design.Verdict;
@@ -25,7 +27,8 @@ public final class Releases {
    * Releases a kit.
    *
    * @throws StoreException when a check fails, a marginal one has no reason, a pinned revision is
-   *     not in the store, or a document, or the pack, is missing; nothing is written then
+   *     not in the store, or a document, or the pack, is missing, or the pack is too large; nothing
+   *     is written then
    */
   public Release release(ReleaseDraft draft) {
     checkDraft(draft);
@@ -42,9 +45,17 @@ public final class Releases {
                       .orElse(0)
                   + 1;
           Instant now = clock.instant().truncatedTo(ChronoUnit.MILLIS);
+          Map<String, String> pack = new TreeMap<>();
+          draft
+              .pack()
+              .forEach(
+                  (name, bytes) -> {
+                    String hash = Hashes.of(bytes);
+                    PackFiles.keep(handle, hash, bytes);
+                    pack.put(name, hash);
+                  });
           Release release =
-              new Release(
-                  draft.kit(), number, pins, draft.verdict(), draft.pack(), draft.by(), now);
+              new Release(draft.kit(), number, pins, draft.verdict(), pack, true, draft.by(), now);
           Revisions.Tail tail = Revisions.tail(handle, "release");
           ReleaseRows.insert(
               handle,
@@ -60,23 +71,64 @@ public final class Releases {
     return database.read(handle -> ReleaseRows.of(handle, kit));
   }
 
+  /** All releases of all kits, newest first. */
+  public List<Release> all() {
+    List<Release> all =
+        new ArrayList<>(
+            database.read(
+                handle ->
+                    ReleaseRows.all(handle).stream().map(ReleaseRows.Sealed::release).toList()));
+    Collections.reverse(all);
+    return all;
+  }
+
   /** One release of a kit. */
   public Optional<Release> find(String kit, long number) {
     return of(kit).stream().filter(it -> it.number() == number).findFirst();
   }
 
+  /**
+   * A file of a release's pack, byte for byte as it was when it was released.
+   *
+   * @return empty when there is no such release or file, or only its hash is known
+   * @throws StoreException when the bytes are no longer those
+   */
+  public Optional<byte[]> file(String kit, long number, String name) {
+    return database.read(
+        handle -> {
+          Optional<String> hash = ReleaseRows.fileHash(handle, kit, number, name);
+          Optional<byte[]> bytes = hash.flatMap(it -> PackFiles.bytes(handle, it));
+          if (bytes.isPresent() && !hash.equals(bytes.map(Hashes::of))) {
+            throw new StoreException(
+                "kit '"
+                    + kit
+                    + "', release "
+                    + number
+                    + ": its file '"
+                    + name
+                    + "' is damaged; restore a backup");
+          }
+          return bytes;
+        });
+  }
+
   private static String hash(Handle handle, ReleaseDraft draft, Pin pin) {
-    return Revisions.version(handle, pin.key(), pin.number())
-        .orElseThrow(
-            () ->
-                refused(
-                    draft,
-                    pin.key().shown()
-                        + " has no revision "
-                        + pin.number()
-                        + " in the store; save it before it is released"))
-        .revision()
-        .contentHash();
+    Revision revision =
+        Revisions.version(handle, pin.key(), pin.number())
+            .map(Version::revision)
+            .orElseThrow(
+                () ->
+                    refused(
+                        draft,
+                        pin.key().shown()
+                            + " has no revision "
+                            + pin.number()
+                            + " in the store; save it before it is released"));
+    if (revision.retired()) {
+      throw refused(
+          draft, pin.key().shown() + " is retired; bring it back, or plan the kit without it");
+    }
+    return revision.contentHash();
   }
 
   private static void checkDraft(ReleaseDraft draft) {
@@ -87,7 +139,7 @@ public final class Releases {
       throw refused(
           draft, "a check is marginal; say why it may go out all the same, it is kept with it");
     }
-    Map<String, Long> kinds = new java.util.TreeMap<>();
+    Map<String, Long> kinds = new TreeMap<>();
     TreeSet<DocumentKey> keys = new TreeSet<>();
     for (Pin pin : draft.pins()) {
       kinds.merge(pin.key().kind(), 1L, Long::sum);
@@ -108,22 +160,10 @@ public final class Releases {
     if (!keys.contains(new DocumentKey("kit", draft.kit()))) {
       throw refused(draft, "the pinned kit is another one; pin a revision of this kit");
     }
-    if (draft.pack().isEmpty()) {
-      throw refused(draft, "its pack has no files; write the pack first");
-    }
-    draft
-        .pack()
-        .forEach(
-            (name, hash) -> {
-              if (name.isBlank() || name.indexOf('\0') >= 0 || !Hashes.isHash(hash)) {
-                throw refused(
-                    draft,
-                    "the pack's file '"
-                        + name
-                        + "' has the hash '"
-                        + hash
-                        + "'; give its SHA-256 as 64 lower-case hexadecimal digits");
-              }
+    PackFiles.fault(draft.pack())
+        .ifPresent(
+            why -> {
+              throw refused(draft, why);
             });
   }
 

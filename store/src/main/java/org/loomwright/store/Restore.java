@@ -23,6 +23,7 @@ import org.loomwright.store.picture.CleanPicture;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ObjectNode;
 
 /** Reads what {@link Backup} wrote into a store that holds nothing yet. */
 final class Restore {
@@ -64,6 +65,8 @@ final class Restore {
         lines(zip, this::revision);
       } else if (name.startsWith(Backup.BLOBS)) {
         blob(name.substring(Backup.BLOBS.length()), zip.readNBytes(Picture.LARGEST_BYTES + 1));
+      } else if (name.startsWith(Backup.PAPERS)) {
+        paper(name.substring(Backup.PAPERS.length()), zip.readNBytes(PackFiles.LARGEST_FILE + 1));
       } else if (name.equals(Backup.RELEASES)) {
         lines(zip, this::release);
       } else if (name.equals(Backup.SUMMARY)) {
@@ -76,13 +79,14 @@ final class Restore {
     if (said.isMissingNode()) {
       throw damaged("it is cut off, or no backup");
     }
-    if (said.path("loomwrightBackup").asInt(0) > Backup.FORM) {
+    int form = said.path("loomwrightBackup").asInt(0);
+    if (form > Backup.FORM) {
       throw new StoreException(
           file + " was written by a newer Loomwright; restore it with that one");
     }
     // As texts, because numbers read and numbers counted may be of different width.
-    if (!said.toString().equals(summary.tree().toString())) {
-      throw damaged("it does not hold all that was written; counted was " + summary.tree());
+    if (!said.toString().equals(summary.tree(form).toString())) {
+      throw damaged("it does not hold all that was written; counted was " + summary.tree(form));
     }
     return summary;
   }
@@ -101,6 +105,10 @@ final class Restore {
   }
 
   private void revision(JsonNode tree) {
+    if (tree instanceof ObjectNode row && !row.has("retired")) {
+      // A backup from before documents could be retired.
+      row.put("retired", false);
+    }
     RevisionRow row = MAPPER.treeToValue(tree, RevisionRow.class);
     Revisions.insert(handle, row.seq(), row.revision(), row.content(), row.seal());
     counter.revision(row.seal());
@@ -114,6 +122,14 @@ final class Restore {
     Blob blob = new Blob(hash, picture.mediaType(), picture.widthPx(), picture.heightPx());
     StoredPictures.insert(handle, blob, bytes);
     counter.blob();
+  }
+
+  private void paper(String hash, byte[] bytes) {
+    if (!Hashes.of(bytes).equals(hash)) {
+      throw damaged("the file " + hash + " of a pack has other bytes");
+    }
+    PackFiles.insert(handle, hash, bytes);
+    counter.paper();
   }
 
   private void release(JsonNode tree) {
@@ -133,6 +149,7 @@ final class Restore {
             pins,
             Verdict.valueOf(tree.path("verdict").asString().toUpperCase(Locale.ROOT)),
             pack,
+            tree.path("packKept").asBoolean(false),
             new Signature(tree.path("author").asString(), tree.path("reason").asString()),
             Instant.parse(tree.path("releasedAt").asString()));
     String seal = tree.path("seal").asString();

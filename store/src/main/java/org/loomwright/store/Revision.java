@@ -13,6 +13,8 @@ import java.time.Instant;
  * @param savedAt when
  * @param contentHash SHA-256 of the text in UTF-8, lower-case hexadecimal
  * @param previousHash hash of the text of the revision before; empty for the first
+ * @param retired whether it says that the document is no longer used; its text is then that of the
+ *     revision before
  */
 public record Revision(
     DocumentKey key,
@@ -21,4 +23,5 @@ public record Revision(
     Signature by,
     Instant savedAt,
     String contentHash,
-    String previousHash) {}
+    String previousHash,
+    boolean retired) {}

@@ -18,7 +18,8 @@ record RevisionRow(
     String content,
     String contentHash,
     String previousHash,
-    String seal) {
+    String seal,
+    boolean retired) {
   private static final int PAGE = 50;
 
   /** Hands out all rows in the order of saving, never more than a few in memory. */
@@ -29,7 +30,7 @@ record RevisionRow(
           handle
               .createQuery(
                   "SELECT seq, kind, id, number, based_on, author, saved_at, reason, content,"
-                      + " content_hash, previous_hash, seal FROM revision WHERE seq > :last"
+                      + " content_hash, previous_hash, seal, retired FROM revision WHERE seq > :last"
                       + " ORDER BY seq LIMIT "
                       + PAGE)
               .bind("last", last)
@@ -47,7 +48,8 @@ record RevisionRow(
                           row.getString(9),
                           row.getString(10),
                           row.getString(11),
-                          row.getString(12)))
+                          row.getString(12),
+                          row.getLong(13) == 1))
               .list();
       page.forEach(taker);
       if (page.size() < PAGE) {
@@ -70,7 +72,8 @@ record RevisionRow(
         new Signature(author, reason),
         Instant.parse(savedAt),
         contentHash,
-        previousHash);
+        previousHash,
+        retired);
   }
 
   /** For people. */

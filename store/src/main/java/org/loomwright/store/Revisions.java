@@ -3,6 +3,8 @@ package org.loomwright.store;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
@@ -10,7 +12,12 @@ import org.jdbi.v3.core.Handle;
 /** The table of revisions. */
 final class Revisions {
   private static final String HEAD =
-      "SELECT kind, id, number, based_on, author, saved_at, reason, content_hash, previous_hash";
+      "SELECT kind, id, number, based_on, author, saved_at, reason, content_hash, previous_hash,"
+          + " retired";
+
+  private static final String NEWEST =
+      " FROM revision r WHERE number = (SELECT max(number) FROM revision n"
+          + " WHERE n.kind = r.kind AND n.id = r.id) AND retired = :retired";
 
   /** Stands for the seal of the last row while a table is empty. */
   private static final String FIRST_SEAL = "";
@@ -23,7 +30,8 @@ final class Revisions {
       String content,
       long basedOn,
       Optional<Revision> newest,
-      Instant at) {
+      Instant at,
+      boolean retired) {
     Revision revision =
         new Revision(
             draft.key(),
@@ -32,7 +40,8 @@ final class Revisions {
             draft.by(),
             at,
             Hashes.of(content),
-            newest.map(Revision::contentHash).orElse(""));
+            newest.map(Revision::contentHash).orElse(""),
+            retired);
     Tail tail = tail(handle, "revision");
     insert(handle, tail.seq() + 1, revision, content, seal(tail.seal(), tail.seq() + 1, revision));
     return revision;
@@ -42,9 +51,9 @@ final class Revisions {
     handle
         .createUpdate(
             "INSERT INTO revision (seq, kind, id, number, based_on, author, saved_at, reason,"
-                + " content, content_hash, previous_hash, seal) VALUES (:seq, :kind, :id, :number,"
+                + " content, content_hash, previous_hash, seal, retired) VALUES (:seq, :kind, :id, :number,"
                 + " :basedOn, :author, :savedAt, :reason, :content, :contentHash, :previousHash,"
-                + " :seal)")
+                + " :seal, :retired)")
         .bind("seq", seq)
         .bind("kind", revision.key().kind())
         .bind("id", revision.key().id())
@@ -57,24 +66,31 @@ final class Revisions {
         .bind("contentHash", revision.contentHash())
         .bind("previousHash", revision.previousHash())
         .bind("seal", seal)
+        .bind("retired", revision.retired() ? 1L : 0L)
         .execute();
   }
 
   /** Binds a row to all rows before it: none can be changed, moved or taken out unnoticed. */
   static String seal(String before, long seq, Revision revision) {
-    return Hashes.seal(
-        List.of(
-            before,
-            Long.toString(seq),
-            revision.key().kind(),
-            revision.key().id(),
-            Long.toString(revision.number()),
-            Long.toString(revision.basedOn()),
-            revision.by().who(),
-            revision.savedAt().toString(),
-            revision.by().why(),
-            revision.contentHash(),
-            revision.previousHash()));
+    List<String> fields =
+        new ArrayList<>(
+            List.of(
+                before,
+                Long.toString(seq),
+                revision.key().kind(),
+                revision.key().id(),
+                Long.toString(revision.number()),
+                Long.toString(revision.basedOn()),
+                revision.by().who(),
+                revision.savedAt().toString(),
+                revision.by().why(),
+                revision.contentHash(),
+                revision.previousHash()));
+    // One field more only here, so that seals from before documents could be retired still hold.
+    if (revision.retired()) {
+      fields.add("retired");
+    }
+    return Hashes.seal(fields);
   }
 
   /** The last row of a sealed table. */
@@ -88,6 +104,12 @@ final class Revisions {
         .orElse(new Tail(0, FIRST_SEAL));
   }
 
+  /** Grows by one with every revision and every release. */
+  static long state(Handle handle) {
+    return tail(handle, "revision").seq() + tail(handle, "release").seq();
+  }
+
+  /** The newest revision of a document, also one that says it is retired. */
   static Optional<Version> newest(Handle handle, DocumentKey key) {
     return handle
         .createQuery(
@@ -120,18 +142,28 @@ final class Revisions {
         .list();
   }
 
-  /** The newest revision of every document, by key. */
-  static List<Revision> newest(Handle handle) {
+  /** The newest revision of every document that is in use, or that is retired, by key. */
+  static List<Revision> newest(Handle handle, boolean retired) {
     return handle
-        .createQuery(
-            HEAD
-                + " FROM revision r WHERE number = (SELECT max(number) FROM revision n"
-                + " WHERE n.kind = r.kind AND n.id = r.id)")
+        .createQuery(HEAD + NEWEST)
+        .bind("retired", retired ? 1L : 0L)
         .map((row, context) -> revision(row))
         .list()
         .stream()
         // Databases sort text in ways of their own.
-        .sorted(java.util.Comparator.comparing(Revision::key))
+        .sorted(Comparator.comparing(Revision::key))
+        .toList();
+  }
+
+  /** The newest text of every document that is in use, by key. */
+  static List<Version> newestVersions(Handle handle) {
+    return handle
+        .createQuery(HEAD + ", content" + NEWEST)
+        .bind("retired", 0L)
+        .map((row, context) -> new Version(revision(row), row.getString("content")))
+        .list()
+        .stream()
+        .sorted(Comparator.comparing(it -> it.revision().key()))
         .toList();
   }
 
@@ -143,6 +175,7 @@ final class Revisions {
         new Signature(row.getString("author"), row.getString("reason")),
         Instant.parse(row.getString("saved_at")),
         row.getString("content_hash"),
-        row.getString("previous_hash"));
+        row.getString("previous_hash"),
+        row.getLong("retired") == 1);
   }
 }

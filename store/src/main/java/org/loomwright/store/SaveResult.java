@@ -25,9 +25,10 @@ public sealed interface SaveResult {
    * Someone else had saved since, in the same part; nothing was written, and all texts are here.
    *
    * @param base what both started from; empty when both made the document new
-   * @param theirs the newest revision
-   * @param yours the text that was to be saved
-   * @param clashes the parts in which both differ; one with an empty path stands for the whole
+   * @param theirs the newest revision; it may say that the document is retired
+   * @param yours the text that was to be saved; empty when the document was to be retired
+   * @param clashes the parts in which both differ; one with an empty path stands for the whole, and
+   *     the side that retires the document has nothing there
    */
   record Conflict(Optional<Version> base, Version theirs, String yours, List<Clash> clashes)
       implements SaveResult {

@@ -59,6 +59,19 @@ public final class Store implements AutoCloseable {
   }
 
   /**
+   * A number that grows with every revision and every release, whoever wrote it; cheap enough to
+   * ask for at every page. A picture that no name was given yet does not count.
+   */
+  public long state() {
+    return database.read(Revisions::state);
+  }
+
+  /** How much it holds, with its last seals; what a backup of this moment would hold. */
+  public BackupSummary summary() {
+    return database.read(BackupSummary::of);
+  }
+
+  /**
    * Recomputes every hash and every chain, and has the database check its file.
    *
    * @return what is not as it was written; empty when all is well

@@ -25,6 +25,7 @@ final class Verification {
     }
     verification.revisions();
     verification.blobs();
+    verification.papers();
     verification.pictures();
     verification.releases();
     return List.copyOf(verification.found);
@@ -79,7 +80,8 @@ final class Verification {
         "",
         row.contentHash(),
         "",
-        "");
+        "",
+        row.retired());
   }
 
   private void follows(String where, long next) {
@@ -100,6 +102,15 @@ final class Verification {
     hashes("SELECT hash FROM blob").stream()
         .filter(it -> !Hashes.of(StoredPictures.bytes(handle, it).orElseThrow()).equals(it))
         .forEach(it -> found.add(new Damage("picture " + it, "its bytes are not those saved")));
+  }
+
+  private void papers() {
+    hashes("SELECT hash FROM paper").stream()
+        .filter(it -> !Hashes.of(PackFiles.bytes(handle, it).orElseThrow()).equals(it))
+        .forEach(
+            it ->
+                found.add(
+                    new Damage("file " + it + " of a pack", "its bytes are not those saved")));
   }
 
   private void pictures() {
@@ -130,23 +141,41 @@ final class Verification {
       follows(where, row.seq());
       sealed(where, row.seal(), ReleaseRows.seal(seal, row.seq(), release));
       seal = row.seal();
-      for (Release.PinnedText pin : release.pins()) {
-        boolean same =
-            Revisions.version(handle, pin.pin().key(), pin.pin().number())
-                .filter(it -> it.revision().contentHash().equals(pin.contentHash()))
-                .isPresent();
-        if (!same) {
-          found.add(
-              new Damage(
-                  where,
-                  "it pins a text of "
-                      + pin.pin().key().shown()
-                      + ", revision "
-                      + pin.pin().number()
-                      + ", that is no longer there"));
-        }
+      pins(where, release);
+      if (release.packKept()) {
+        pack(where, release);
       }
     }
+  }
+
+  private void pins(String where, Release release) {
+    for (Release.PinnedText pin : release.pins()) {
+      boolean same =
+          Revisions.version(handle, pin.pin().key(), pin.pin().number())
+              .filter(it -> it.revision().contentHash().equals(pin.contentHash()))
+              .isPresent();
+      if (!same) {
+        found.add(
+            new Damage(
+                where,
+                "it pins a text of "
+                    + pin.pin().key().shown()
+                    + ", revision "
+                    + pin.pin().number()
+                    + ", that is no longer there"));
+      }
+    }
+  }
+
+  private void pack(String where, Release release) {
+    release
+        .pack()
+        .forEach(
+            (name, hash) -> {
+              if (!PackFiles.isThere(handle, hash)) {
+                found.add(new Damage(where, "its file '" + name + "' is missing"));
+              }
+            });
   }
 
   private List<String> hashes(String sql) {

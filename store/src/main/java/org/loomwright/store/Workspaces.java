@@ -23,14 +23,15 @@ public final class Workspaces {
     this.documents = documents;
   }
 
-  /** The newest state of everything, all from one moment. */
+  /** The newest state of everything in use, all from one moment. */
   public WorkspaceContent content() {
     return database.read(Workspaces::content);
   }
 
   /**
    * Takes in the documents of a folder and of the folders directly in it, and the pictures they
-   * name. All or nothing; a document that is there already gets a new revision.
+   * name. All or nothing; a document that is there already gets a new revision, which brings it
+   * back when it was retired.
    *
    * @throws StoreException when the folder can't be read or is too large
    */
@@ -60,27 +61,32 @@ public final class Workspaces {
    * Writes the newest state as a workspace.
    *
    * @param folder a new or empty folder
+   * @return what was written
    */
-  public void exportFolder(Path folder) {
-    FolderFiles.write(files(), folder);
+  public WorkspaceContent exportFolder(Path folder) {
+    WorkspaceContent content = content();
+    FolderFiles.write(files(content), folder);
+    return content;
   }
 
   /**
    * Writes the newest state as a zip file; the same state gives the same bytes.
    *
    * @param file a file that is not there yet
+   * @return what was written
    */
-  public void exportZip(Path file) {
-    ZipFiles.write(files(), file);
+  public WorkspaceContent exportZip(Path file) {
+    WorkspaceContent content = content();
+    ZipFiles.write(files(content), file);
+    return content;
   }
 
   /** Writes the newest state as a zip file; leaves the stream open. */
   public void exportZip(OutputStream out) throws IOException {
-    ZipFiles.write(files(), out);
+    ZipFiles.write(files(content()), out);
   }
 
-  private WorkspaceFiles files() {
-    WorkspaceContent content = content();
+  private static WorkspaceFiles files(WorkspaceContent content) {
     Map<String, byte[]> files = new TreeMap<>(content.pictures());
     content
         .documents()
@@ -89,33 +95,33 @@ public final class Workspaces {
   }
 
   private static WorkspaceContent content(Handle handle) {
-    List<Revision> newest = Revisions.newest(handle);
+    List<Version> newest = Revisions.newestVersions(handle);
+    Map<String, Revision> revisions = new TreeMap<>();
     Map<String, byte[]> pictures = new TreeMap<>();
-    for (Revision revision : newest) {
-      if (revision.key().kind().equals(DocumentKey.PICTURE)) {
-        String hash = StoredPictures.hashIn(text(handle, revision));
+    for (Version version : newest) {
+      DocumentKey key = version.revision().key();
+      if (key.kind().equals(DocumentKey.PICTURE)) {
+        String hash = StoredPictures.hashIn(version.content());
         pictures.put(
-            revision.key().id(),
+            key.id(),
             StoredPictures.bytes(handle, hash)
                 .orElseThrow(
                     () ->
                         new StoreException(
-                            revision.key().shown()
-                                + " is damaged: its bytes are missing; restore a backup")));
+                            key.shown() + " is damaged: its bytes are missing; restore a backup")));
+        revisions.put(key.id(), version.revision());
       }
     }
     FileNames names = new FileNames(List.copyOf(pictures.keySet()));
     List<NamedText> documents = new ArrayList<>();
-    for (Revision revision : newest) {
-      if (!revision.key().kind().equals(DocumentKey.PICTURE)) {
-        documents.add(new NamedText(names.of(revision.key()), text(handle, revision)));
+    for (Version version : newest) {
+      if (!version.revision().key().kind().equals(DocumentKey.PICTURE)) {
+        String name = names.of(version.revision().key());
+        documents.add(new NamedText(name, version.content()));
+        revisions.put(name, version.revision());
       }
     }
-    return new WorkspaceContent(documents, pictures);
-  }
-
-  private static String text(Handle handle, Revision revision) {
-    return Revisions.version(handle, revision.key(), revision.number()).orElseThrow().content();
+    return new WorkspaceContent(documents, pictures, revisions, Revisions.state(handle));
   }
 
   private ImportResult take(WorkspaceFiles files, Signature by) {

@@ -11,13 +11,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
-import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.UnaryOperator;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
@@ -26,7 +19,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.EnumSource;
 import org.loomwright.model.design.Verdict;
 
 /** Backups, and what comes back from them. */
@@ -43,7 +35,9 @@ class BackupTest {
       BackupSummary summary = store.backup(file);
       assertThat(summary.pictures()).isEqualTo(2);
       assertThat(summary.releases()).isEqualTo(1);
-      assertThat(summary.revisions()).isEqualTo(12);
+      assertThat(summary.revisions()).isEqualTo(14);
+      assertThat(summary.files()).isEqualTo(2);
+      assertThat(store.summary()).isEqualTo(summary);
       try (Store restored = Store.restore(file, target)) {
         assertThat(restored.verify()).isEmpty();
         assertThat(restored.documents().newest()).isEqualTo(store.documents().newest());
@@ -52,6 +46,12 @@ class BackupTest {
               .isEqualTo(store.documents().history(revision.key()));
         }
         assertThat(restored.releases().of("trailer")).isEqualTo(store.releases().of("trailer"));
+        ReleasesTest.PACK.forEach(
+            (name, bytes) ->
+                assertThat(restored.releases().file("trailer", 1, name)).contains(bytes));
+        assertThat(restored.documents().retired())
+            .isEqualTo(store.documents().retired())
+            .hasSize(1);
         Path again = folder.resolve("again.zip");
         assertThat(restored.backup(again)).isEqualTo(summary);
         assertThat(again).hasSameBinaryContentAs(file);
@@ -65,50 +65,6 @@ class BackupTest {
         .hasMessage(
             target.shown()
                 + " holds documents or pictures already; restore to a new file or an empty database");
-  }
-
-  /** Writers never stop; the backup is one moment of all documents, in the order of saving. */
-  @ParameterizedTest
-  @EnumSource
-  void aBackupUnderLoadIsOneMoment(Place place) throws ExecutionException, InterruptedException {
-    AtomicBoolean stop = new AtomicBoolean();
-    AtomicLong acknowledged = new AtomicLong();
-    ExecutorService writers = Executors.newFixedThreadPool(4);
-    try (Store store = Store.open(place.fresh(folder))) {
-      List<Future<?>> running = new java.util.ArrayList<>();
-      for (int i = 0; i < 4; i++) {
-        DocumentKey key = new DocumentKey("job", "w" + i);
-        running.add(
-            writers.submit(
-                () -> {
-                  for (long n = 0; !stop.get(); n++) {
-                    store.documents().save(Samples.draft(key, ", \"n\": " + n, ANNA), n);
-                    acknowledged.incrementAndGet();
-                  }
-                }));
-      }
-      for (int round = 0; round < 5; round++) {
-        Path file = folder.resolve("backup" + round + ".zip");
-        while (acknowledged.get() < 40L * (round + 1)) {
-          Thread.onSpinWait();
-        }
-        long before = acknowledged.get();
-        BackupSummary summary = store.backup(file);
-        long after = acknowledged.get() + 4;
-        assertThat(summary.revisions()).isBetween(before, after);
-        try (Store restored = Store.restore(file, Place.SQLITE.fresh(folder))) {
-          assertThat(restored.documents().newest().stream().mapToLong(Revision::number).sum())
-              .isEqualTo(summary.revisions());
-        }
-      }
-      stop.set(true);
-      for (Future<?> it : running) {
-        it.get();
-      }
-    } finally {
-      stop.set(true);
-      writers.shutdownNow();
-    }
   }
 
   @Test
@@ -132,6 +88,16 @@ class BackupTest {
     assertRefused(
         edited(good, Backup.RELEASES, it -> it.replace("measured it", "a guess")),
         "kit 'trailer', release 1: who, when, why");
+    assertRefused(
+        edited(good, Backup.RELEASES, it -> it.replace("\"packKept\":true", "\"packKept\":false")),
+        "kit 'trailer', release 1: who, when, why");
+    assertRefused(
+        edited(good, Backup.REVISIONS, it -> it.replace("\"retired\":true", "\"retired\":false")),
+        "job 'car', revision 2: who, when, why");
+    String csv = Hashes.of("a,b\r\n");
+    assertRefused(
+        edited(good, Backup.PAPERS + csv, it -> "a,c\r\n"),
+        "the file " + csv + " of a pack has other bytes");
     assertRefused(edited(good, Backup.SUMMARY, it -> "{}"), "it does not hold all");
     Path none = folder.resolve("none.zip");
     assertThatThrownBy(() -> Store.restore(none, Place.SQLITE.fresh(folder)))
@@ -152,6 +118,9 @@ class BackupTest {
   private static void fill(Store store) {
     store.documents().save(van(", \"a\": 1"), 0);
     store.documents().save(van(", \"a\": 2, \"text\": \"Ä\\u0000\u2028\""), 1);
+    DocumentKey car = new DocumentKey("job", "car");
+    store.documents().save(Samples.draft(car, "", ANNA), 0);
+    store.documents().retire(car, 1, ANNA);
     ReleasesTest.demo(store);
     store.releases().release(ReleasesTest.draft(store, Verdict.MARGINAL, ANNA));
   }

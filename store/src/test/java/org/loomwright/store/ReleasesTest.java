@@ -5,10 +5,13 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.loomwright.store.Samples.ANNA;
 import static org.loomwright.store.Samples.BEN;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -16,7 +19,9 @@ import org.loomwright.model.design.Verdict;
 
 /** What a release pins, and when there is none. */
 class ReleasesTest {
-  static final Map<String, String> PACK = Map.of("pack.pdf", "0".repeat(64));
+  private static final byte[] PDF = {'%', 'P', 'D', 'F', 0, -1};
+  static final Map<String, byte[]> PACK =
+      Map.of("pack.pdf", PDF, "leads.csv", "a,b\r\n".getBytes(StandardCharsets.UTF_8));
 
   @TempDir Path folder;
 
@@ -37,7 +42,12 @@ class ReleasesTest {
       Release release = made.get(0);
       assertThat(release.number()).isEqualTo(2);
       assertThat(release.by()).isEqualTo(ANNA);
-      assertThat(release.pack()).isEqualTo(PACK);
+      // printf 'a,b\r\n' | sha256sum
+      assertThat(release.pack())
+          .containsOnlyKeys("leads.csv", "pack.pdf")
+          .containsEntry(
+              "leads.csv", "fbf6b30113a4b6418c623a96ed6844f17ef5751b908a16abaa919d0bcd6b7784");
+      assertThat(release.packKept()).isTrue();
       assertThat(release.pins())
           .extracting(it -> it.pin().key().kind())
           .containsExactly("equipment", "kit", "parts", "rules", "vehicle");
@@ -73,11 +83,53 @@ class ReleasesTest {
           store,
           new ReleaseDraft("trailer", good.pins(), Verdict.HOLDS, Map.of(), BEN),
           "its pack has no files; write the pack first");
+      byte[] large = new byte[PackFiles.LARGEST_FILE + 1];
       assertRefused(
           store,
-          new ReleaseDraft("trailer", good.pins(), Verdict.HOLDS, Map.of("a.pdf", "12"), BEN),
-          "the pack's file 'a.pdf' has the hash '12'; give its SHA-256");
+          pack(good, Map.of("a.pdf", large)),
+          "the pack's file 'a.pdf' has 64000001 bytes; at most 64000000 are kept");
+      byte[] half = new byte[51_000_000];
+      assertRefused(
+          store,
+          pack(good, Map.of("a.pdf", half, "b.pdf", half, "c.pdf", half, "d.pdf", half)),
+          "its pack has 204000000 bytes; at most 200000000 are kept");
+      for (String name : List.of(" ", "../a.pdf", "/a.pdf", "a\0b", "C:a.pdf", "a\\b", "a//b")) {
+        assertRefused(
+            store,
+            pack(good, Map.of(name, PDF)),
+            "the pack's file '" + name.replace('\0', '?') + "' can't be kept under this name");
+      }
       assertThat(store.releases().of("trailer")).isEmpty();
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void itsPackIsThereByteForByte(Place place) {
+    StoreTarget target = place.fresh(folder);
+    // Larger than what the databases keep in one piece.
+    byte[] drawing = new byte[5_000_000];
+    new Random(1).nextBytes(drawing);
+    try (Store store = Store.open(target)) {
+      demo(store);
+      ReleaseDraft draft = draft(store, Verdict.HOLDS, BEN);
+      store.releases().release(draft);
+      store.releases().release(pack(draft, Map.of("pack.pdf", PDF, "drawings/1.dxf", drawing)));
+      store.releases().release(pack(draft, Map.of("same.pdf", PDF, "empty.txt", new byte[0])));
+      // The same bytes are kept once.
+      assertThat(store.summary().files()).isEqualTo(4);
+    }
+    try (Store store = Store.open(target)) {
+      Releases releases = store.releases();
+      assertThat(releases.all()).extracting(Release::number).containsExactly(3L, 2L, 1L);
+      assertThat(releases.file("trailer", 1, "pack.pdf")).contains(PDF);
+      assertThat(releases.file("trailer", 2, "drawings/1.dxf")).contains(drawing);
+      assertThat(releases.file("trailer", 3, "same.pdf")).contains(PDF);
+      assertThat(releases.file("trailer", 3, "empty.txt")).contains(new byte[0]);
+      assertThat(releases.file("trailer", 3, "pack.pdf")).isEqualTo(Optional.empty());
+      assertThat(releases.file("trailer", 4, "pack.pdf")).isEqualTo(Optional.empty());
+      assertThat(releases.file("van", 1, "pack.pdf")).isEqualTo(Optional.empty());
+      assertThat(store.verify()).isEmpty();
     }
   }
 
@@ -95,6 +147,10 @@ class ReleasesTest {
             .map(it -> new Pin(it.key(), it.number()))
             .toList();
     return new ReleaseDraft("trailer", pins, verdict, PACK, by);
+  }
+
+  private static ReleaseDraft pack(ReleaseDraft draft, Map<String, byte[]> pack) {
+    return new ReleaseDraft(draft.kit(), draft.pins(), draft.verdict(), pack, draft.by());
   }
 
   private static ReleaseDraft pins(ReleaseDraft draft, List<Pin> pins) {

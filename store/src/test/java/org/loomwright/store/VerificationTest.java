@@ -57,6 +57,23 @@ class VerificationTest {
         place, "DELETE FROM blob", "picture 'van-plan.png', revision 1: its bytes are missing");
     assertFound(
         place,
+        "UPDATE revision SET retired = 1 WHERE kind = 'job' AND number = 3",
+        "job 'van', revision 3: who, when, why or its place in the order is not as it was written");
+    assertFound(
+        place,
+        place == Place.SQLITE
+            ? "UPDATE paper SET bytes = X'00'"
+            : "UPDATE paper SET bytes = '\\x00'::bytea",
+        "file ",
+        " of a pack: its bytes are not those saved");
+    assertFound(
+        place, "DELETE FROM paper", "kit 'trailer', release 1: its file 'leads.csv' is missing");
+    assertFound(
+        place,
+        "UPDATE release SET pack_kept = 0",
+        "kit 'trailer', release 1: who, when, why or its place in the order is not as it was");
+    assertFound(
+        place,
         "UPDATE release SET reason = 'none'",
         "kit 'trailer', release 1: who, when, why or its place in the order is not as it was");
     assertFound(
@@ -94,7 +111,7 @@ class VerificationTest {
   }
 
   private static List<String> guards(Place place) {
-    return List.of("revision", "blob", "release", "release_pin", "release_file").stream()
+    return List.of("revision", "blob", "release", "release_pin", "release_file", "paper").stream()
         .flatMap(
             table ->
                 place == Place.SQLITE

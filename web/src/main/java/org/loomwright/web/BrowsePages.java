@@ -11,6 +11,7 @@ import org.loomwright.model.vehicle.Vehicle;
 import org.loomwright.web.shop.Href;
 import org.loomwright.web.shop.Shop;
 import org.loomwright.web.shop.Stage;
+import org.loomwright.web.shop.TourStop;
 import org.loomwright.web.shop.Workbench;
 import org.loomwright.web.view.FaceView;
 import org.loomwright.web.view.FactTable;
@@ -46,7 +47,24 @@ final class BrowsePages implements Routes {
             .flatMap(it -> shop.order(Href.part(it.id())).stream())
             .map(it -> new KitView(it, Stage.GAP, bench.desk().of(it)))
             .toList();
-    writer.show(ctx, shop, "Workspace", "start.jte", Map.of("shop", shop, "kits", kits));
+    writer.show(
+        ctx,
+        shop,
+        "Workspace",
+        "start.jte",
+        Map.of(
+            "shop",
+            shop,
+            "kits",
+            kits,
+            "keys",
+            bench.keys(),
+            "example",
+            bench.example().isPresent(),
+            "tour",
+            bench.store().isPresent()
+                && TourStop.isIn(shop)
+                && Cookies.of(ctx, TourRoutes.TOUR).isEmpty()));
   }
 
   private void vehicle(Context ctx) {

@@ -10,6 +10,7 @@ import org.loomwright.model.workspace.Problem;
 import org.loomwright.store.DocumentKey;
 import org.loomwright.store.Version;
 import org.loomwright.web.shop.Workbench;
+import org.loomwright.web.view.HistoryView;
 
 /** What became of a document over time, and the way back. */
 final class HistoryRoutes implements Routes {
@@ -47,7 +48,7 @@ final class HistoryRoutes implements Routes {
         bench.now(),
         "History of " + key.get().shown(),
         "history.jte",
-        Map.of("key", key.get(), "revisions", saver.store().documents().history(key.get())));
+        Map.of("history", HistoryView.of(saver.store(), key.get())));
   }
 
   /** Makes the text of an earlier revision the newest again. */

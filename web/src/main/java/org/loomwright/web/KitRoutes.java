@@ -4,11 +4,17 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.io.IOException;
+import java.time.Duration;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.loomwright.drawing.board.BoardTooSmall;
+import org.loomwright.model.kit.Kit;
 import org.loomwright.model.kit.KitOrder;
 import org.loomwright.papers.words.CheckRow;
+import org.loomwright.planner.difference.Change;
+import org.loomwright.planner.difference.PlanDifference;
 import org.loomwright.web.shop.KitPages;
 import org.loomwright.web.shop.Shop;
 import org.loomwright.web.shop.Stage;
@@ -17,6 +23,9 @@ import org.loomwright.web.view.KitView;
 
 /** The stages of a kit. */
 final class KitRoutes implements Routes {
+  /** So long a page waits for a plan; most changes are planned by then. */
+  private static final Duration PATIENCE = Duration.ofMillis(400);
+
   private final Workbench bench;
   private final PageWriter writer;
 
@@ -28,6 +37,8 @@ final class KitRoutes implements Routes {
   @Override
   public void add(RoutesConfig routes) {
     routes.get("/kit/{id}", this::kitStart);
+    routes.post("/kit/{id}/stop", ctx -> desk(ctx, bench.desk()::stop));
+    routes.post("/kit/{id}/again", ctx -> desk(ctx, bench.desk()::again));
     routes.get("/kit/{id}/verdict", this::verdict);
     routes.get("/kit/{id}/pack.zip", this::pack);
     routes.get("/kit/{id}/sums/{number}", this::trace);
@@ -46,13 +57,42 @@ final class KitRoutes implements Routes {
       writer.nothing(ctx, order.isEmpty() ? "kit" : "stage of a kit");
       return;
     }
-    KitView view = new KitView(order.get(), stage.get(), bench.desk().of(order.get()));
+    KitView view = new KitView(order.get(), stage.get(), bench.desk().soon(order.get(), PATIENCE));
     writer.show(
         ctx,
         shop,
         stage.get().title() + " of " + order.get().kit().name(),
         "kit.jte",
-        Map.of("view", view));
+        Map.of(
+            "view",
+            view,
+            "basedOn",
+            bench.number(order.get().kit()),
+            "changes",
+            changes(ctx, view)));
+  }
+
+  /** What a change did to the plan before; nothing where no change was made just now. */
+  private List<Change> changes(Context ctx, KitView view) {
+    if (ctx.queryParam("done") == null || view.pages().isEmpty()) {
+      return List.of();
+    }
+    KitPages now = view.pages().get();
+    return bench
+        .desk()
+        .before(now.order().kit().id())
+        .map(it -> PlanDifference.between(it.plan(), now.plan()))
+        .orElse(List.of());
+  }
+
+  private void desk(Context ctx, Consumer<String> what) {
+    Optional<Kit> kit = bench.now().kit(ctx.pathParam("id"));
+    if (kit.isEmpty()) {
+      writer.nothing(ctx, "kit");
+      return;
+    }
+    what.accept(kit.get().id());
+    ctx.redirect(Back.of(ctx), HttpStatus.SEE_OTHER);
   }
 
   private void verdict(Context ctx) {
@@ -99,14 +139,7 @@ final class KitRoutes implements Routes {
       return;
     }
     try {
-      byte[] zip = PackFile.zip(pages.get());
-      ctx.contentType("application/zip")
-          .header(
-              "Content-Disposition",
-              "attachment; filename=\""
-                  + pages.get().order().kit().id().replaceAll("[^A-Za-z0-9-]", "_")
-                  + "-pack.zip\"")
-          .result(zip);
+      PackFile.send(ctx, pages.get().order().kit().id() + "-pack", PackFile.files(pages.get()));
     } catch (BoardTooSmall small) {
       writer.message(
           ctx,

@@ -1,11 +1,13 @@
 package org.loomwright.web;
 
+import io.javalin.http.Context;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
-import java.util.List;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.loomwright.papers.PackWriter;
@@ -19,29 +21,42 @@ final class PackFile {
   private PackFile() {}
 
   /**
-   * Makes it.
+   * Writes the papers.
    *
+   * @return their bytes by the name of the file
    * @throws IOException when the temporary folder can't be written
    * @throws org.loomwright.drawing.board.BoardTooSmall when the harness finds no room on the board
    */
-  static byte[] zip(KitPages kit) throws IOException {
+  static Map<String, byte[]> files(KitPages kit) throws IOException {
     Path folder = Files.createTempDirectory("loomwright-pack");
     try {
-      List<Path> files = PackWriter.write(kit.order(), kit.plan(), folder);
-      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-      try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
-        for (Path file : files) {
-          ZipEntry entry = new ZipEntry(file.getFileName().toString());
-          entry.setTimeLocal(DATE);
-          zip.putNextEntry(entry);
-          Files.copy(file, zip);
-          zip.closeEntry();
-        }
+      Map<String, byte[]> files = new LinkedHashMap<>();
+      for (Path file : PackWriter.write(kit.order(), kit.plan(), folder)) {
+        files.put(file.getFileName().toString(), Files.readAllBytes(file));
       }
-      return bytes.toByteArray();
+      return files;
     } finally {
       remove(folder);
     }
+  }
+
+  /** Answers with files as one zip file; the same files give the same bytes. */
+  static void send(Context ctx, String name, Map<String, byte[]> files) throws IOException {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
+      for (Map.Entry<String, byte[]> file : files.entrySet()) {
+        ZipEntry entry = new ZipEntry(file.getKey());
+        entry.setTimeLocal(DATE);
+        zip.putNextEntry(entry);
+        zip.write(file.getValue());
+        zip.closeEntry();
+      }
+    }
+    ctx.contentType("application/zip")
+        .header(
+            "Content-Disposition",
+            "attachment; filename=\"" + name.replaceAll("[^A-Za-z0-9-]", "_") + ".zip\"")
+        .result(bytes.toByteArray());
   }
 
   private static void remove(Path folder) throws IOException {

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.loomwright.web.shop.Shop;
+import org.loomwright.web.shop.TourStop;
 import org.loomwright.web.shop.Workbench;
 import org.loomwright.web.view.Frame;
 import org.loomwright.web.view.Notice;
@@ -79,7 +80,8 @@ final class PageWriter {
         Optional.ofNullable(ctx.queryParam("q")).orElse(""),
         bench.store().isPresent(),
         Cookies.of(ctx, Saver.WHO),
-        notice(ctx));
+        notice(ctx),
+        bench.store().flatMap(it -> TourStop.number(Cookies.of(ctx, TourRoutes.TOUR))));
   }
 
   private Optional<Notice> notice(Context ctx) {

@@ -3,6 +3,7 @@ package org.loomwright.web;
 import io.javalin.Javalin;
 import java.net.BindException;
 import org.loomwright.store.Store;
+import org.loomwright.web.shop.Example;
 import org.loomwright.web.shop.Href;
 import org.loomwright.web.shop.Shop;
 import org.loomwright.web.shop.ShopSource;
@@ -36,11 +37,13 @@ public final class Pages implements AutoCloseable {
    *
    * @param store the store; it has to stay open as long as the pages
    * @param where where that is, in words
+   * @param example what an empty store can be filled with
    * @param port port to listen on, 0 to 65535; 0 for any that is free
    * @throws PortTakenException when another program listens there
    */
-  public static Pages open(Store store, String where, int port) throws PortTakenException {
-    return open(Workbench.on(store, where), port);
+  public static Pages open(Store store, String where, Example example, int port)
+      throws PortTakenException {
+    return open(Workbench.on(store, where, example), port);
   }
 
   /** Opens the pages for this computer only, and begins to plan the kits. */

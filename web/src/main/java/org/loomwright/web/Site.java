@@ -1,6 +1,7 @@
 package org.loomwright.web;
 
 import io.javalin.Javalin;
+import io.javalin.config.SizeUnit;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.staticfiles.Location;
@@ -20,6 +21,7 @@ final class Site {
 
   private static final int LONGEST_STOP_MS = 3000;
   private static final long LARGEST_FORM = 20_000_000;
+  private static final long LARGEST_UPLOAD_MB = 200;
 
   private final PageWriter writer;
 
@@ -35,11 +37,19 @@ final class Site {
     List<Routes> groups =
         List.of(
             new BrowsePages(bench, writer),
+            // Before the stages, whose addresses would take in all others of a kit.
+            new ReleaseRoutes(bench, writer, saver),
             new KitRoutes(bench, writer),
+            new WishRoutes(bench, writer, saver),
             new SumRoutes(bench, writer),
             new SettingRoutes(),
+            new TourRoutes(),
+            new BeginRoutes(bench, writer, saver),
             new TextRoutes(bench, writer, saver),
+            new EditRoutes(bench, writer, saver),
+            new NewRoutes(bench, writer, saver),
             new HistoryRoutes(bench, writer, saver),
+            new CompareRoutes(bench, writer, saver),
             new MapRoutes(bench, writer, saver),
             new PlanRoutes(bench, writer, saver));
     return Javalin.create(
@@ -47,6 +57,8 @@ final class Site {
           config.startup.showJavalinBanner = false;
           config.startup.showOldJavalinVersionWarning = false;
           config.http.maxRequestSize = LARGEST_FORM;
+          config.jetty.multipartConfig.maxFileSize(LARGEST_UPLOAD_MB, SizeUnit.MB);
+          config.jetty.multipartConfig.maxTotalRequestSize(LARGEST_UPLOAD_MB + 1, SizeUnit.MB);
           config.jetty.modifyServer(it -> it.setStopTimeout(LONGEST_STOP_MS));
           config.staticFiles.add(
               files -> {

@@ -20,17 +20,20 @@ final class DemoStore implements AutoCloseable {
   private DemoStore(Store store) {
     this.store = store;
     try {
-      this.pages = Pages.open(store, "the test", 0);
+      this.pages = Pages.open(store, "the test", DemoStore::demo, 0);
     } catch (PortTakenException taken) {
       throw new AssertionError(taken);
     }
   }
 
+  private static ImportResult demo(Store store, Signature by) {
+    return store.workspaces().importFolder(Path.of("..", "demo"), by);
+  }
+
   /** With the demo in it. */
   static DemoStore in(Path folder) {
     Store store = Store.open(StoreTarget.parse(folder.resolve("shop.db").toString()));
-    ImportResult result =
-        store.workspaces().importFolder(Path.of("..", "demo"), new Signature("Test", "the demo"));
+    ImportResult result = demo(store, new Signature("Test", "the demo"));
     assertThat(result).isInstanceOf(ImportResult.Done.class);
     return new DemoStore(store);
   }

@@ -49,7 +49,7 @@ class MapTest {
   void showsPlacesRunsAndWhatCanNotBe() {
     String page = browser.get(MAP).body();
     assertThat(page).contains("Left step", "1\u00a0900\u00a0mm ± 60\u00a0mm", "drawn 1\u00a0050");
-    assertThat(page).contains("/edit/vehicle/packer?at=places/left-step");
+    assertThat(page).contains("/edit/vehicle/packer?at=places%2Fleft-step");
     Markup.elements(page);
   }
 

@@ -8,6 +8,9 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.loomwright.model.kit.KitOrder;
 import org.loomwright.model.workspace.Read;
+import org.loomwright.store.Signature;
+import org.loomwright.store.Store;
+import org.loomwright.store.StoreTarget;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -20,6 +23,8 @@ import picocli.CommandLine.Spec;
 public final class DemoCommand implements Callable<Integer> {
   /** The kit whose pack goes straight into the folder. */
   private static final String MAIN_KIT = "crew-comfort";
+
+  private static final String STORE = "demo-shop.db";
 
   @SuppressWarnings("UnusedVariable") // Read by the library.
   @Option(
@@ -77,8 +82,22 @@ public final class DemoCommand implements Callable<Integer> {
     }
     if (!noServe) {
       results.println();
-      OpenPages.untilStopped(files.source(), port, results);
+      openPages(files, results);
     }
     return Planned.exitCode(done);
+  }
+
+  /** Pages on a store beside the packs; what was changed on them before is kept. */
+  private void openPages(DemoFiles files, PrintWriter results) {
+    StoreTarget place = StoreTarget.parse(out.resolve(STORE).toString());
+    Store store = Store.open(place);
+    try {
+      if (store.documents().newest().isEmpty()) {
+        files.into(store, new Signature("Loomwright", "the demo"));
+      }
+      OpenPages.untilStopped(store, place.shown(), files::into, port, results);
+    } finally {
+      store.close();
+    }
   }
 }

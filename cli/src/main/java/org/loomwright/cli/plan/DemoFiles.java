@@ -1,7 +1,10 @@
 package org.loomwright.cli.plan;
 
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -10,11 +13,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
 import org.loomwright.cli.shell.WrongInput;
 import org.loomwright.model.workspace.NamedText;
 import org.loomwright.model.workspace.Read;
 import org.loomwright.model.workspace.WorkspaceReader;
-import org.loomwright.web.shop.ShopSource;
+import org.loomwright.store.ImportResult;
+import org.loomwright.store.Signature;
+import org.loomwright.store.Store;
 
 /** The documents of the demo: the project's folder where there is one, else those in the jar. */
 final class DemoFiles {
@@ -76,28 +83,24 @@ final class DemoFiles {
             });
   }
 
-  /** The same for the pages. */
-  ShopSource source() {
-    return folder
-        .map(ShopSource::folder)
-        .orElseGet(
-            () ->
-                new ShopSource() {
-                  @Override
-                  public String where() {
-                    return DemoFiles.this.where();
-                  }
-
-                  @Override
-                  public Read read() {
-                    return DemoFiles.this.read();
-                  }
-
-                  @Override
-                  public Object state() {
-                    return "never changes";
-                  }
-                });
+  /** Takes them into a store. */
+  ImportResult into(Store store, Signature by) {
+    if (folder.isPresent()) {
+      return store.workspaces().importFolder(folder.get(), by);
+    }
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
+      for (String name : NAMES) {
+        zip.putNextEntry(new ZipEntry(name));
+        zip.write(packed(name));
+        zip.closeEntry();
+      }
+    } catch (IOException failure) {
+      throw new UncheckedIOException(failure);
+    }
+    return store
+        .workspaces()
+        .importZip(new ByteArrayInputStream(bytes.toByteArray()), where(), by);
   }
 
   private static byte[] packed(String name) {

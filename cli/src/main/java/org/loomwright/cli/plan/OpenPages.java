@@ -3,8 +3,10 @@ package org.loomwright.cli.plan;
 import java.io.PrintWriter;
 import java.util.concurrent.CountDownLatch;
 import org.loomwright.cli.shell.WrongInput;
+import org.loomwright.store.Store;
 import org.loomwright.web.Pages;
 import org.loomwright.web.PortTakenException;
+import org.loomwright.web.shop.Example;
 import org.loomwright.web.shop.ShopSource;
 
 /** Keeps pages open until the program is stopped. */
@@ -28,15 +30,36 @@ final class OpenPages {
     }
   }
 
+  /** Opens pages at a port. */
+  @FunctionalInterface
+  private interface Opener {
+    Pages at(int port) throws PortTakenException;
+  }
+
   /**
-   * Opens the pages, says where, and waits. Stopping the program closes them; so does interrupting
-   * the thread.
+   * Opens pages that show documents, says where, and waits. Stopping the program closes them; so
+   * does interrupting the thread.
    *
    * @throws WrongInput when there is no such port, or another program listens there
    */
   static void untilStopped(ShopSource source, int port, PrintWriter results) {
+    untilStopped(it -> Pages.open(source, it), port, results);
+  }
+
+  /**
+   * The same with pages on which the documents of a store are worked on. The store is closed after
+   * them.
+   */
+  static void untilStopped(
+      Store store, String where, Example example, int port, PrintWriter results) {
+    try (store) {
+      untilStopped(it -> Pages.open(store, where, example, it), port, results);
+    }
+  }
+
+  private static void untilStopped(Opener opener, int port, PrintWriter results) {
     check(port);
-    try (Pages pages = Pages.open(source, port)) {
+    try (Pages pages = opener.at(port)) {
       // On Ctrl-C nothing after the wait is reached.
       Thread onExit = new Thread(pages::close, "close pages");
       Runtime.getRuntime().addShutdownHook(onExit);

@@ -3,6 +3,7 @@ package org.loomwright.cli.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.loomwright.cli.shell.Problems;
 import org.loomwright.cli.shell.WrongInput;
 import org.loomwright.model.kit.Kit;
 import org.loomwright.model.kit.KitOrder;
@@ -14,6 +15,8 @@ import org.loomwright.model.workspace.Read;
 
 /** Finds the kits to be planned. */
 final class Orders {
+  private static final String OUTCOME = "nothing was planned";
+
   private Orders() {}
 
   /**
@@ -26,7 +29,7 @@ final class Orders {
    */
   static List<KitOrder> of(Read read, String where, Optional<String> wanted) {
     if (read instanceof Read.Bad bad) {
-      throw Problems.asFailure(bad.problems(), where);
+      throw Problems.asFailure(bad.problems(), where, OUTCOME);
     }
     Read.Good good = (Read.Good) read;
     List<KitOrders.Resolved> resolved = new ArrayList<>();
@@ -53,7 +56,7 @@ final class Orders {
         .distinct()
         .forEach(it -> RuleConflict.in(file(good, it), it).ifPresent(problems::add));
     if (!problems.isEmpty()) {
-      throw Problems.asFailure(problems, where);
+      throw Problems.asFailure(problems, where, OUTCOME);
     }
     return orders;
   }

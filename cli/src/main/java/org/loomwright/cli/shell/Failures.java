@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import org.loomwright.physics.SumException;
+import org.loomwright.store.StoreException;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.IParameterExceptionHandler;
@@ -57,6 +58,10 @@ public final class Failures implements IParameterExceptionHandler, IExecutionExc
     PrintWriter err = line.getErr();
     if (failure instanceof WrongInput || failure instanceof SumException) {
       err.println(failure.getMessage());
+      return ExitCode.WRONG_INPUT;
+    }
+    if (failure instanceof StoreException) {
+      err.println(failure.getMessage() + ".");
       return ExitCode.WRONG_INPUT;
     }
     return internalFault(failure, err);

@@ -67,10 +67,30 @@ class ServeCommandTest {
   }
 
   @Test
-  void opensTheDemoWithoutAFolder() throws Exception {
-    Started serve = start("serve", "--port", "0");
+  void opensAStoreThatKeepsWhatWasDone() throws Exception {
+    String shop = temp.resolve("shop.db").toString();
+    Started serve = start("serve", "--db", shop, "--port", "0");
+    assertThat(get(serve.address())).contains("Begin with the demo");
+    HttpResponse<String> begun =
+        HttpClient.newHttpClient()
+            .send(
+                HttpRequest.newBuilder(URI.create(serve.address() + "begin"))
+                    .POST(HttpRequest.BodyPublishers.noBody())
+                    .build(),
+                HttpResponse.BodyHandlers.ofString(StandardCharsets.UTF_8));
+    assertThat(begun.statusCode()).isEqualTo(303);
     assertThat(get(serve.address())).contains("13-pin trailer socket");
     assertThat(serve.stop()).isZero();
+    serve = start("serve", "--db", shop, "--port", "0");
+    assertThat(get(serve.address())).contains("13-pin trailer socket");
+    assertThat(serve.stop()).isZero();
+  }
+
+  @Test
+  void aFolderAndAStoreAtOnceAreRefused() {
+    Run run = Run.of("serve", temp.toString(), "--db", temp.resolve("x.db").toString());
+    assertThat(run.exitCode()).isEqualTo(3);
+    assertThat(run.err()).contains("either a store or a folder");
   }
 
   @Test
@@ -87,7 +107,13 @@ class ServeCommandTest {
   @Test
   void aTakenPortIsSaid() throws IOException {
     try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getByName("127.0.0.1"))) {
-      Run run = Run.of("serve", "--port", Integer.toString(taken.getLocalPort()));
+      Run run =
+          Run.of(
+              "serve",
+              "--db",
+              temp.resolve("shop.db").toString(),
+              "--port",
+              Integer.toString(taken.getLocalPort()));
       assertThat(run.exitCode()).isEqualTo(3);
       assertThat(run.err())
           .contains("--port: port " + taken.getLocalPort() + " is taken by another program");
@@ -117,6 +143,8 @@ class ServeCommandTest {
                 System.getProperty("java.class.path"),
                 "org.loomwright.cli.Main",
                 "serve",
+                "--db",
+                temp.resolve("shop.db").toString(),
                 "--port",
                 "0")
             .redirectErrorStream(true)
@@ -126,7 +154,7 @@ class ServeCommandTest {
             new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8))) {
       Matcher address = ADDRESS.matcher(String.valueOf(reader.readLine()));
       assertThat(address.find()).isTrue();
-      assertThat(get(address.group(1))).contains("Workspace");
+      assertThat(get(address.group(1))).contains("Welcome");
       // Not destroy(), which would close what the process still says.
       process.toHandle().destroy();
       assertThat(process.waitFor(60, TimeUnit.SECONDS)).isTrue();

@@ -6,6 +6,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import org.junit.jupiter.api.Test;
 import org.loomwright.physics.SumException;
+import org.loomwright.store.StoreException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -38,6 +39,13 @@ class FailuresTest {
     Said said = run(new SumException("current must be above zero"), false);
     assertThat(said.exitCode()).isEqualTo(ExitCode.WRONG_INPUT);
     assertThat(said.err()).isEqualToIgnoringNewLines("current must be above zero");
+  }
+
+  @Test
+  void whatTheStoreCannotDoIsItsMessageAlone() {
+    Said said = run(new StoreException("shop.db: there is no room left"), false);
+    assertThat(said.exitCode()).isEqualTo(ExitCode.WRONG_INPUT);
+    assertThat(said.err()).isEqualToIgnoringNewLines("shop.db: there is no room left.");
   }
 
   private record Said(int exitCode, String err) {}

@@ -70,7 +70,7 @@ final class EndRows {
 
   private static List<String> live(LeadEnd end) {
     return end.uses().stream()
-        .filter(it -> !(it.landing() instanceof Landing.Parked))
+        .filter(it -> it.asMade() || !(it.landing() instanceof Landing.Parked))
         .flatMap(it -> it.cases().stream())
         .toList();
   }

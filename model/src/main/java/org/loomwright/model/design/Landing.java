@@ -29,6 +29,6 @@ public sealed interface Landing {
   /** In a joint of added leads; made on the bench. */
   record InJoint(String joint, String splice) implements Landing {}
 
-  /** Capped, labelled and taped back; never live. */
+  /** Capped, labelled and taped back; never live. Loose ends of own leads are made so. */
   record Parked(String place, String cap) implements Landing {}
 }

@@ -37,8 +37,18 @@ public record LeadEnd(String place, List<EndUse> uses) {
         .anyMatch(use -> !use.asMade() && !(use.landing() instanceof Landing.Parked));
   }
 
-  /** True when some case parks the end. */
+  /** True when some case parks the end, loose ends of leads that are in use included. */
   public boolean isParkedSomewhere() {
     return uses.stream().anyMatch(use -> use.landing() instanceof Landing.Parked);
+  }
+
+  /**
+   * Whether a case uses the end: it lands it, or leaves it loose as the bench makes it. An end that
+   * ends elsewhere on other builds and is taped back here is not used.
+   */
+  public boolean isUsedIn(String caseId) {
+    return uses.stream()
+        .filter(use -> use.cases().contains(caseId))
+        .anyMatch(use -> use.asMade() || !(use.landing() instanceof Landing.Parked));
   }
 }

@@ -8,7 +8,8 @@ import java.util.List;
  * @param id id, unique in the harness
  * @param place place where they leave
  * @param kind what they end in
- * @param subject the housing, connector, fuse block, ground or circuit they end in as made
+ * @param subject the housing, connector, fuse block, ground or circuit they end in as made, the
+ *     place for loose ends
  * @param ends the leads' ends
  * @param lengthMm length from the place to the terminals: slack, service loop and reach
  */
@@ -29,7 +30,9 @@ public record Tail(
     /** A ground stud. */
     GROUND,
     /** A factory wire. */
-    CIRCUIT
+    CIRCUIT,
+    /** Nothing: ends that are capped and taped back. */
+    LOOSE
   }
 
   /**

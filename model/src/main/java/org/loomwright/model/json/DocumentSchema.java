@@ -110,7 +110,8 @@ public final class DocumentSchema {
     return Map.of("$ref", "#/$defs/" + name);
   }
 
-  private Map<String, Object> reference(Shape.Fields fields) {
+  /** Name of a record's own schema among the definitions. */
+  static String name(Shape.Fields fields) {
     StringBuilder name = new StringBuilder(fields.type().getSimpleName());
     // Of a record with type parameters each use is a schema of its own, e.g. SourcedLength.
     for (Shape.Field field : fields.fields()) {
@@ -119,8 +120,13 @@ public final class DocumentSchema {
         name.append(formed.form().type().getSimpleName());
       }
     }
-    if (!definitions.containsKey(name.toString())) {
-      definitions.put(name.toString(), object(fields, Optional.empty()));
+    return name.toString();
+  }
+
+  private Map<String, Object> reference(Shape.Fields fields) {
+    String name = name(fields);
+    if (!definitions.containsKey(name)) {
+      definitions.put(name, object(fields, Optional.empty()));
     }
     return Map.of("$ref", "#/$defs/" + name);
   }

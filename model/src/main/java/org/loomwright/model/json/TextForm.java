@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.loomwright.model.colour.Colour;
 import org.loomwright.model.condition.Condition;
+import org.loomwright.model.kit.OwnEnd;
 import org.loomwright.model.quantity.Current;
 import org.loomwright.model.quantity.Length;
 import org.loomwright.model.quantity.Money;
@@ -71,7 +72,15 @@ record TextForm<T>(
               "unit any",
               "^\\s*(cavity|slot|ground|unit|loose) ",
               Spot::of,
-              Spot::text));
+              Spot::text),
+          new TextForm<>(
+              OwnEnd.class,
+              "the end of a lead of your own",
+              "pin camera main 3",
+              "loose any",
+              "^\\s*(cavity|pin|ground|loose) ",
+              OwnEnd::of,
+              OwnEnd::text));
 
   private static <T> TextForm<T> quantity(
       Class<T> type,

@@ -1,5 +1,6 @@
 package org.loomwright.model.kit;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import java.util.Map;
 import org.loomwright.model.document.Document;
@@ -15,6 +16,7 @@ import org.loomwright.model.document.Document;
  * @param parts parts documents, searched in this order
  * @param mounts where each plug goes
  * @param wishes ways forbidden or preferred
+ * @param ownLeads leads of the user's own, beside those that needs ask for
  * @param designedAgainst document id to the revision the kit was designed against
  */
 public record Kit(
@@ -26,13 +28,29 @@ public record Kit(
     List<String> parts,
     List<Mount> mounts,
     List<Wish> wishes,
+    @JsonInclude(JsonInclude.Include.NON_EMPTY) List<OwnLead> ownLeads,
     Map<String, String> designedAgainst)
     implements Document {
   public Kit {
     parts = List.copyOf(parts);
     mounts = List.copyOf(mounts);
     wishes = List.copyOf(wishes);
+    ownLeads = List.copyOf(ownLeads);
     designedAgainst =
         java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(designedAgainst));
+  }
+
+  /** A kit without leads of the user's own. */
+  public Kit(
+      String id,
+      String name,
+      String revision,
+      String vehicle,
+      String rules,
+      List<String> parts,
+      List<Mount> mounts,
+      List<Wish> wishes,
+      Map<String, String> designedAgainst) {
+    this(id, name, revision, vehicle, rules, parts, mounts, wishes, List.of(), designedAgainst);
   }
 }

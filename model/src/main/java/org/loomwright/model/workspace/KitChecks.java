@@ -51,6 +51,7 @@ final class KitChecks {
     }
     scope.unique(kit.mounts(), "plug", mount -> mount.equipment() + " " + mount.plug());
     kit.mounts().forEach(this::mount);
+    new OwnLeadChecks(scope, kit, library, vehicle).check();
     demands();
     designedAgainst(documents);
     partsAtHand();

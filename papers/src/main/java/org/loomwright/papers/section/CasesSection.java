@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.loomwright.model.design.Case;
+import org.loomwright.model.design.Lead;
 import org.loomwright.model.design.Plan;
 import org.loomwright.model.design.WayLine;
 import org.loomwright.model.vehicle.Undo;
@@ -30,6 +31,13 @@ final class CasesSection implements Section {
 
   @Override
   public void write(Pack pack, Html html) {
+    writeForScreen(pack, html);
+    ways(pack, html);
+  }
+
+  /** The pages offer the ways to be forbidden or preferred. */
+  @Override
+  public void writeForScreen(Pack pack, Html html) {
     Plan plan = pack.plan();
     Map<String, List<Case>> byComponent =
         plan.cases().stream()
@@ -66,7 +74,6 @@ final class CasesSection implements Section {
                           pack.names().prose(it.reason())))
               .toList());
     }
-    ways(pack, html);
   }
 
   private static void ways(Pack pack, Html html) {
@@ -148,12 +155,24 @@ final class CasesSection implements Section {
                             .map(WayLine::words)
                             .findFirst()
                             .orElse(wayId)));
+    if (it.ways().isEmpty()) {
+      ways.add(ownLeads(pack.plan(), it));
+    }
     return List.of(
         it.id(),
         it.words(),
         Figures.count(it.builds()),
         Figures.share(it.share()),
         String.join("\n", ways));
+  }
+
+  private static String ownLeads(Plan plan, Case it) {
+    String used =
+        plan.design().leads().stream()
+            .filter(lead -> lead.component().equals(it.component()) && lead.isUsedIn(it.id()))
+            .map(Lead::id)
+            .collect(Collectors.joining(", "));
+    return used.isEmpty() ? "not used here" : used;
   }
 
   private static List<String> wayRow(WayLine it) {

@@ -86,6 +86,10 @@ final class LeadSumsSection implements Section {
   }
 
   private static String fuse(Pack pack, Lead lead) {
+    if (lead.own().isPresent()) {
+      return "none: a lead of the user's own, tied to no feed; what the equipment puts on it the"
+          + " equipment has to protect";
+    }
     if (lead.fuseA() == 0) {
       return "none of its own: a ground, judged with the fuses of the feeds it serves";
     }

@@ -68,7 +68,7 @@ final class LeadsSection implements Section {
         Figures.area(it.areaMm2()),
         Figures.mm(it.lengthMm()),
         Figures.amps(it.currentA()),
-        it.fuseA() == 0 ? "ground" : Figures.amps(it.fuseA()),
+        it.own().isPresent() ? "own lead" : it.fuseA() == 0 ? "ground" : Figures.amps(it.fuseA()),
         Stream.of(names.otherwise("A", it.a()), names.otherwise("B", it.b()))
             .filter(words -> !words.isEmpty())
             .collect(Collectors.joining("\n")));

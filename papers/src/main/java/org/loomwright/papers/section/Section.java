@@ -38,4 +38,9 @@ public interface Section {
 
   /** Writes what comes below the heading. */
   void write(Pack pack, Html html);
+
+  /** As {@link #write}, without what the pages show in a form of their own. */
+  default void writeForScreen(Pack pack, Html html) {
+    write(pack, html);
+  }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.loomwright.physics.Require;
 import org.loomwright.physics.SumException;
+import org.loomwright.physics.memo.Memo;
 
 /**
  * The smallest circle round circles of given sizes.
@@ -21,6 +22,9 @@ public final class CirclePacking {
 
   /** Smallest radius over the largest. */
   private static final double SMALLEST_SHARE = 1e-3;
+
+  /** A kit is packed again after each change of it, mostly from the same wires. */
+  private static final Memo<List<Double>, Layout> KNOWN = new Memo<>(2000);
 
   private CirclePacking() {}
 
@@ -41,7 +45,10 @@ public final class CirclePacking {
             .toArray();
     double[] sorted = Arrays.stream(order).mapToDouble(radiiMm::get).toArray();
     double bound = PackingBound.of(sorted);
-    Layout layout = n == 1 ? new Layout(sorted, new double[] {0, 0, sorted[0]}) : tight(sorted);
+    Layout layout =
+        n == 1
+            ? new Layout(sorted, new double[] {0, 0, sorted[0]})
+            : KNOWN.of(Arrays.stream(sorted).boxed().toList(), it -> tight(sorted));
     Circle[] circles = new Circle[n];
     for (int i = 0; i < n; i++) {
       circles[order[i]] = new Circle(layout.at()[2 * i], layout.at()[2 * i + 1], sorted[i]);

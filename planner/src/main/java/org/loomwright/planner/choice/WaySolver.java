@@ -17,6 +17,7 @@ import org.chocosolver.solver.search.strategy.Search;
 import org.chocosolver.solver.variables.BoolVar;
 import org.chocosolver.solver.variables.IntVar;
 import org.loomwright.planner.need.NeedAt;
+import org.loomwright.planner.watch.PlanningStopped;
 import org.loomwright.planner.ways.LeadDraft;
 import org.loomwright.planner.ways.Use;
 import org.loomwright.planner.ways.Way;
@@ -90,7 +91,9 @@ final class WaySolver {
     decisions.addAll(opened.values());
     // Ways come cheapest kind first; trying "chosen" first finds good sets early.
     model.getSolver().setSearch(Search.inputOrderUBSearch(decisions.toArray(new BoolVar[0])));
-    Solution best = model.getSolver().findOptimalSolution(cost, Model.MINIMIZE);
+    Solution best =
+        model.getSolver().findOptimalSolution(cost, Model.MINIMIZE, PlanningStopped::isAsked);
+    PlanningStopped.ifAsked();
     if (best == null) {
       return Optional.empty();
     }

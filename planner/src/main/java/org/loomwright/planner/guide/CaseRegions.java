@@ -64,9 +64,11 @@ final class CaseRegions {
   /** Builds on which a lead is used. */
   Region using(Lead lead) {
     Region any = builds.none();
-    for (EndUse use : lead.a().uses()) {
-      if (!(use.landing() instanceof Landing.Parked)) {
-        any = any.or(of(use.cases()));
+    for (LeadEnd end : List.of(lead.a(), lead.b())) {
+      for (EndUse use : end.uses()) {
+        if (use.asMade() || !(use.landing() instanceof Landing.Parked)) {
+          any = any.or(of(use.cases()));
+        }
       }
     }
     return any;

@@ -4,15 +4,20 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import org.loomwright.model.design.Answer;
 import org.loomwright.model.design.Ask;
+import org.loomwright.model.design.EndUse;
 import org.loomwright.model.design.FuseFit;
 import org.loomwright.model.design.Guide;
+import org.loomwright.model.design.Landing;
 import org.loomwright.model.design.Lead;
+import org.loomwright.model.design.LeadEnd;
 import org.loomwright.model.design.StepKind;
 import org.loomwright.model.kit.KitOrder;
+import org.loomwright.model.kit.Mount;
 import org.loomwright.model.vehicle.Connector;
 import org.loomwright.model.vehicle.Place;
 import org.loomwright.model.vehicle.Tell;
@@ -114,21 +119,28 @@ public final class GuideMaker {
     for (CaseSet set : made.sets()) {
       for (CaseSet.Member member : set.members()) {
         for (Way way : member.ways().values()) {
-          if (!way.undo().isHard()) {
-            continue;
+          if (way.undo().isHard()) {
+            way.demands().forEach(demand -> readings(demand, member, readings));
           }
-          for (Demand demand : way.demands()) {
-            for (String id : demand.holds().traits()) {
-              Trait trait = facts.builds().traits().get(id);
-              if (trait != null && trait.tell().how().isReading()) {
-                readings.merge(id, member.region().and(regions.served()), Region::or);
-              }
-            }
+        }
+        for (CaseSet.Landed landed : member.landed()) {
+          if (Reach.undo(vehicle, landed.draft().a()).isHard()
+              || Reach.undo(vehicle, landed.draft().b()).isHard()) {
+            readings(landed.demand(), member, readings);
           }
         }
       }
     }
     return readings;
+  }
+
+  private void readings(Demand demand, CaseSet.Member member, Map<String, Region> readings) {
+    for (String id : demand.holds().traits()) {
+      Trait trait = facts.builds().traits().get(id);
+      if (trait != null && trait.tell().how().isReading()) {
+        readings.merge(id, member.region().and(regions.served()), Region::or);
+      }
+    }
   }
 
   private void ask(List<Question> questions, boolean isolated) {
@@ -254,11 +266,38 @@ public final class GuideMaker {
                   plug,
                   need.plug().name() + " of " + need.equipment().name(),
                   need.place(),
-                  fitted(own),
+                  fitted(own).or(fittedByOwn(need.mount())),
                   own)
               .behind(Reach.inOrder(vehicle, reach)));
     }
+    for (Mount mount : order.kit().mounts()) {
+      String plug = mount.equipment() + "/" + mount.plug();
+      if (!fittedByOwn(mount).isEmpty() && done.add(plug)) {
+        plugs.add(ownPlug(mount, plug));
+      }
+    }
     return plugs;
+  }
+
+  // A plug without any need, to which a lead of the user's own leads.
+  private Draft ownPlug(Mount mount, String id) {
+    Optional<Connector> connector = mount.connector().flatMap(vehicle::connector);
+    Region brought =
+        connector.map(it -> regions.served().minus(facts.present(it))).orElseGet(regions::served);
+    String equipment =
+        order.equipment().stream()
+            .filter(it -> it.id().equals(mount.equipment()))
+            .findFirst()
+            .map(it -> it.name())
+            .orElse(mount.equipment());
+    return fixed
+        .plugIn(
+            id,
+            order.plug(mount).map(it -> it.name()).orElse(mount.plug()) + " of " + equipment,
+            Needs.place(order, mount),
+            fittedByOwn(mount).or(brought),
+            List.of())
+        .behind(Reach.inOrder(vehicle, connector.map(Connector::openings).orElse(List.of())));
   }
 
   private List<Draft> closeBattery(Region served) {
@@ -273,6 +312,27 @@ public final class GuideMaker {
     for (Lead lead : made.design().leads()) {
       if (lead.needs().stream().anyMatch(needs::contains)) {
         any = any.or(regions.using(lead));
+      }
+    }
+    return any;
+  }
+
+  // Builds on which a lead of the user's own ends in the plug's connector or housing.
+  private Region fittedByOwn(Mount mount) {
+    String plug = mount.equipment() + "/" + mount.plug();
+    Region any = facts.builds().none();
+    for (Lead lead : made.design().leads()) {
+      if (lead.own().isEmpty()) {
+        continue;
+      }
+      for (LeadEnd end : List.of(lead.a(), lead.b())) {
+        for (EndUse use : end.uses()) {
+          boolean here =
+              use.landing() instanceof Landing.InCavity in
+                      && mount.connector().filter(in.connector()::equals).isPresent()
+                  || use.landing() instanceof Landing.InHousing of && of.housing().equals(plug);
+          any = here ? any.or(regions.of(use.cases())) : any;
+        }
       }
     }
     return any;

@@ -56,7 +56,7 @@ final class LeadSteps {
     List<Draft> drafts = new ArrayList<>();
     for (EndUse use : end.uses()) {
       if (use.landing() instanceof Landing.Parked parked) {
-        drafts.addAll(park(lead, a, parked, use));
+        drafts.addAll(use.asMade() ? loose(lead, a, parked, use) : park(lead, a, parked, use));
       } else {
         drafts.addAll(land(lead, a, use));
       }
@@ -232,6 +232,25 @@ final class LeadSteps {
         + " flush.";
   }
 
+  private List<Draft> loose(Lead lead, boolean a, Landing.Parked parked, EndUse use) {
+    String side = a ? "a" : "b";
+    return List.of(
+        new Draft(
+                "loose/" + lead.id() + side,
+                StepKind.ACT,
+                (a ? lead.a() : lead.b()).place(),
+                regions.of(use.cases()))
+            .say(
+                "Tape back lead " + lead.label() + " at " + names.place(parked.place()),
+                "Its end is capped on the bench and stays so until it is needed. Keep its label on"
+                    + " and tape it back to the loom where it can be found again.")
+            .because("An open end can touch metal or draw water.")
+            .live(false)
+            .does(new Act.Park(lead.id(), side, parked), Undo.EASILY)
+            .relies(lead.needs())
+            .takes(rules.parkTime().value().seconds() / 60));
+  }
+
   private List<Draft> park(Lead lead, boolean a, Landing.Parked parked, EndUse use) {
     LeadEnd end = a ? lead.a() : lead.b();
     Region on = regions.parking(lead, use.cases());
@@ -246,7 +265,10 @@ final class LeadSteps {
             .say(
                 "Park lead " + lead.label() + " at " + names.place(parked.place()),
                 (liveJoint ? "Cut it off close to the kit's joint and seal both cut ends. " : "")
-                    + "Put an end cap over it, keep its label on, and tape it back to the loom. It"
+                    + (end.asMade() instanceof Landing.Parked
+                        ? "Leave the end cap over it,"
+                        : "Put an end cap over it,")
+                    + " keep its label on, and tape it back to the loom. It"
                     + " stays dead and is there if the vehicle is changed later.")
             .because("An open end can touch metal or draw water.")
             .live(false)

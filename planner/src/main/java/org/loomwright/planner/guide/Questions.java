@@ -13,6 +13,7 @@ import org.loomwright.model.vehicle.Trait;
 import org.loomwright.model.vehicle.Vehicle;
 import org.loomwright.planner.builds.Builds;
 import org.loomwright.planner.builds.Region;
+import org.loomwright.planner.watch.PlanningStopped;
 import org.loomwright.planner.ways.Reach;
 
 /**
@@ -103,6 +104,7 @@ final class Questions {
     asked.put(Set.of(), builds.possible());
     List<Question> questions = new ArrayList<>();
     for (int i = 0; i < order.size(); i++) {
+      PlanningStopped.ifAsked();
       Trait trait = order.get(i);
       List<String> later = order.subList(i + 1, order.size()).stream().map(Trait::id).toList();
       Map<Set<String>, Region> next = new LinkedHashMap<>();

@@ -2,7 +2,6 @@ package org.loomwright.planner.kit;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -16,8 +15,10 @@ import org.loomwright.model.vehicle.Run;
 import org.loomwright.physics.heat.BundleHeat;
 import org.loomwright.physics.heat.Covering;
 import org.loomwright.physics.heat.LoadedWire;
+import org.loomwright.physics.memo.Memo;
 import org.loomwright.physics.wire.Conductor;
 import org.loomwright.planner.sizing.Conductors;
+import org.loomwright.planner.watch.PlanningStopped;
 
 /**
  * Conductor temperatures of leads where they lie, in the bundles of all added leads on their runs,
@@ -29,9 +30,12 @@ import org.loomwright.planner.sizing.Conductors;
  * be, which is on the hot side. Parked leads lie in the bundle without current.
  */
 final class BundleHeats {
+  // A kit that is planned again after a change mostly has the same bundles.
+  private static final Memo<BundleHeat.Bundle, Optional<BundleHeat.Result>> KNOWN =
+      new Memo<>(2000);
+
   private final Coverings coverings;
   private final List<Bundle> bundles = new ArrayList<>();
-  private final Map<BundleHeat.Bundle, Optional<BundleHeat.Result>> known = new HashMap<>();
 
   /** Leads that lie together on a run, or alone where both ends are at one place. */
   private record Bundle(List<Strand> strands, Optional<Run> run, double ambientC) {}
@@ -81,6 +85,7 @@ final class BundleHeats {
     for (Bundle bundle : bundles) {
       Map<Strand, Hottest> hottest = new LinkedHashMap<>();
       for (Map<Strand, Double> load : loads(bundle, wires, currents)) {
+        PlanningStopped.ifAsked();
         BundleHeat.Bundle lying = lying(bundle, wires, load);
         Optional<BundleHeat.Result> result = solve(lying);
         for (int i = 0; i < bundle.strands().size(); i++) {
@@ -119,7 +124,7 @@ final class BundleHeats {
   }
 
   private Optional<BundleHeat.Result> solve(BundleHeat.Bundle bundle) {
-    return known.computeIfAbsent(bundle, BundleHeat::tryTemperatures);
+    return KNOWN.of(bundle, BundleHeat::tryTemperatures);
   }
 
   // One load per case of every component in the bundle, the others at their worst.

@@ -62,7 +62,7 @@ final class CaseMaker {
   }
 
   // Builds on which every component has a way; empty when there are none.
-  private static Optional<Region> served(Choice choice) {
+  static Optional<Region> served(Choice choice) {
     return choice.components().stream()
         .flatMap(it -> it.picks().stream().map(Choice.Pick::region).reduce(Region::or).stream())
         .reduce(Region::and)

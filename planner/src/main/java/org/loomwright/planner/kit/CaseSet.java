@@ -6,6 +6,8 @@ import java.util.Optional;
 import org.loomwright.model.design.Case;
 import org.loomwright.planner.builds.Region;
 import org.loomwright.planner.need.NeedAt;
+import org.loomwright.planner.ways.Demand;
+import org.loomwright.planner.ways.LeadDraft;
 import org.loomwright.planner.ways.Way;
 
 /**
@@ -27,10 +29,17 @@ public record CaseSet(String letter, List<NeedAt> needs, List<Member> members) {
    * @param info the case as data
    * @param region builds
    * @param ways way per need
+   * @param landed what the landings of the user's own leads rest on
    */
-  public record Member(Case info, Region region, Map<NeedAt, Way> ways) {
+  public record Member(Case info, Region region, Map<NeedAt, Way> ways, List<Landed> landed) {
     public Member {
+      landed = List.copyOf(landed);
       ways = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(ways));
+    }
+
+    /** A case without leads of the user's own. */
+    public Member(Case info, Region region, Map<NeedAt, Way> ways) {
+      this(info, region, ways, List.of());
     }
 
     /** Case id. */
@@ -38,6 +47,14 @@ public record CaseSet(String letter, List<NeedAt> needs, List<Member> members) {
       return info.id();
     }
   }
+
+  /**
+   * Something that a lead of the user's own needs of the vehicle.
+   *
+   * @param draft the lead
+   * @param demand what it needs
+   */
+  public record Landed(LeadDraft draft, Demand demand) {}
 
   /** The case with this id. */
   public Optional<Member> member(String id) {

@@ -23,9 +23,16 @@ final class CheckMaker {
   private final List<Sized> leads;
   private final Feeds feeds;
   private final WireSizer sizer;
+  private final List<OwnLeads.Told> told;
   private final Checklist list;
 
-  CheckMaker(KitOrder order, List<CaseSet> sets, List<Sized> leads, Feeds feeds) {
+  CheckMaker(
+      KitOrder order,
+      List<CaseSet> sets,
+      List<Sized> leads,
+      Feeds feeds,
+      List<OwnLeads.Told> told) {
+    this.told = List.copyOf(told);
     this.order = order;
     this.sets = List.copyOf(sets);
     this.leads = List.copyOf(leads);
@@ -54,9 +61,27 @@ final class CheckMaker {
     leads.forEach(sized -> heat.check(sized, evaluation));
     fuses.forEach(this::slotRating);
     new SelectivityChecks(leads, feeds, list).check();
-    new CapacityChecks(sets, list).check();
+    new CapacityChecks(order, sets, list).check();
     new BundleChecks(order, list).check(harness, leads);
+    told.forEach(this::own);
     return list.checks();
+  }
+
+  private void own(OwnLeads.Told it) {
+    list.addRating(
+        "own/" + it.lead().id() + "/" + it.sort(),
+        it.name(),
+        "own lead " + it.lead().id() + ", " + it.lead().name(),
+        leads.stream()
+            .filter(sized -> sized.lead().own().filter(it.lead().id()::equals).isPresent())
+            .flatMap(sized -> sized.strand().cases().stream())
+            .toList(),
+        it.figure(),
+        it.limit(),
+        true,
+        it.unit(),
+        it.source(),
+        List.of());
   }
 
   private void protection(Sized sized) {

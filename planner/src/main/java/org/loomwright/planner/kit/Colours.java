@@ -16,6 +16,11 @@ import org.loomwright.model.vehicle.CircuitKind;
 final class Colours {
   private final Map<Colour, Integer> used = new HashMap<>();
 
+  /** Marks a colour as used. */
+  void take(Colour colour) {
+    used.merge(colour, 1, Integer::sum);
+  }
+
   Colour next(CircuitKind kind, Wire wire) {
     List<Colour> all = wire.colours();
     List<Colour> fitting =
@@ -28,7 +33,7 @@ final class Colours {
                     .thenComparingInt(choice::indexOf))
             .orElseThrow(
                 () -> new IllegalStateException("wire " + wire.id() + " has no colour on file"));
-    used.merge(next, 1, Integer::sum);
+    take(next);
     return next;
   }
 

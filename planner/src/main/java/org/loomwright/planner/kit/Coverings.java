@@ -14,6 +14,7 @@ import org.loomwright.model.rules.RunDefaults;
 import org.loomwright.model.vehicle.Run;
 import org.loomwright.physics.packing.BundleSize;
 import org.loomwright.planner.route.Laying;
+import org.loomwright.planner.watch.PlanningStopped;
 
 /** The covering of a bundle, and what it does to the bundle's heat. */
 final class Coverings {
@@ -28,6 +29,7 @@ final class Coverings {
 
   /** The bundle as tight as found, its wires in the order given. */
   BundleSize.Result packed(List<Double> diametersMm) {
+    PlanningStopped.ifAsked();
     return packed.computeIfAbsent(
         List.copyOf(diametersMm), it -> BundleSize.of(new BundleSize.Input(it)));
   }

@@ -17,15 +17,20 @@ import org.loomwright.model.design.Lead;
 import org.loomwright.model.design.LeadEnd;
 import org.loomwright.model.design.PartNumber;
 import org.loomwright.model.design.SuppliedHousing;
+import org.loomwright.model.equipment.Equipment;
+import org.loomwright.model.equipment.Plug;
 import org.loomwright.model.kit.KitOrder;
 import org.loomwright.model.kit.Mount;
 import org.loomwright.model.parts.Cavity;
 import org.loomwright.model.parts.Housing;
+import org.loomwright.planner.builds.Region;
 import org.loomwright.planner.choice.Choice;
 import org.loomwright.planner.electrics.Verified;
 import org.loomwright.planner.need.Facts;
-import org.loomwright.planner.need.NeedAt;
+import org.loomwright.planner.need.Needs;
 import org.loomwright.planner.route.Routes;
+import org.loomwright.planner.watch.PlanPhase;
+import org.loomwright.planner.watch.Watch;
 
 /** From the choice to the kit: cases, leads, joints, housings, fuses, part numbers and checks. */
 public final class DesignMaker {
@@ -42,29 +47,39 @@ public final class DesignMaker {
 
   /** Designs the kit of a choice. */
   public Made make(Choice choice) {
-    return make(choice, false);
+    return make(choice, false, Watch.NONE);
   }
 
   /**
    * Designs the kit of a choice.
    *
    * @param verify whether all networks are looked at a second time
+   * @param watch is told when leads and sums begin
    */
-  public Made make(Choice choice, boolean verify) {
-    List<CaseSet> sets = CaseMaker.of(choice);
-    PulledTogether tree = PulledTogether.of(order, StrandMaker.of(sets, routes), routes);
+  public Made make(Choice choice, boolean verify, Watch watch) {
+    watch.at(PlanPhase.LEADS);
+    List<CaseSet> needed = CaseMaker.of(choice);
+    Region served = CaseMaker.served(choice).orElseGet(() -> facts.builds().possible());
+    OwnLeads own = new OwnLeads(order, facts, routes, served);
+    OwnCases ownCases = new OwnCases(own, needed.size(), served);
+    List<CaseSet> sets = new ArrayList<>(needed);
+    sets.addAll(ownCases.sets());
+    List<Strand> all = new ArrayList<>(StrandMaker.of(needed, routes));
+    all.addAll(ownCases.strands());
+    PulledTogether tree = PulledTogether.of(order, all, routes);
     List<Strand> strands = tree.strands();
     Feeds feeds = new Feeds(order, strands);
     Ends ends = new Ends(order, facts, sets, strands);
-    JointCases joint = new JointCases(sets);
+    JointCases joint = new JointCases(needed);
     Evaluator evaluator = new Evaluator(order, strands, joint.all(), feeds.fitted());
     LeadMaker.Leads made = new LeadMaker(order, strands, feeds, ends).make(evaluator);
+    watch.at(PlanPhase.SUMS);
     List<Sized> sized = made.leads();
     Map<Strand, String> ids = new LinkedHashMap<>();
     sized.forEach(it -> ids.put(it.strand(), it.lead().id()));
     List<Lead> leads = sized.stream().map(Sized::lead).toList();
     List<Joint> joints = joints(leads);
-    List<SuppliedHousing> housings = housings(leads, sets);
+    List<SuppliedHousing> housings = housings(leads);
     List<FuseFit> fuses = feeds.fits(ids);
     PartsOf parts = new PartsOf(order, sets, joints, housings, fuses);
     List<PartNumber> numbers = new Numbers(order, sets, leads, parts).choose(facts.builds());
@@ -74,7 +89,7 @@ public final class DesignMaker {
     notes.addAll(harness.notes());
     List<Check> checks =
         new ArrayList<>(
-            new CheckMaker(order, sets, sized, feeds)
+            new CheckMaker(order, sets, sized, feeds, own.told())
                 .make(fuses, made.evaluation(), evaluator.heats(), joint.complete(), harness));
     if (verify) {
       Verified verified = evaluator.verify(made.evaluation());
@@ -102,25 +117,7 @@ public final class DesignMaker {
     numbers.stream()
         .filter(number -> number.leads().contains(lead.id()))
         .forEach(number -> cases.addAll(number.cases()));
-    return new Lead(
-        lead.id(),
-        lead.label(),
-        lead.what(),
-        lead.component(),
-        lead.needs(),
-        lead.wire(),
-        lead.areaMm2(),
-        lead.colour(),
-        only(lead.a(), cases),
-        only(lead.b(), cases),
-        lead.runs(),
-        lead.pathMm(),
-        lead.lengthMm(),
-        lead.cutMm(),
-        lead.toleranceWorstMm(),
-        lead.toleranceRssMm(),
-        lead.currentA(),
-        lead.fuseA());
+    return lead.withEnds(only(lead.a(), cases), only(lead.b(), cases));
   }
 
   private static LeadEnd only(LeadEnd end, Set<String> cases) {
@@ -162,7 +159,7 @@ public final class DesignMaker {
     return joints;
   }
 
-  private List<SuppliedHousing> housings(List<Lead> leads, List<CaseSet> sets) {
+  private List<SuppliedHousing> housings(List<Lead> leads) {
     Map<String, Set<String>> used = new LinkedHashMap<>();
     for (Lead lead : leads) {
       for (LeadEnd end : List.of(lead.a(), lead.b())) {
@@ -180,13 +177,13 @@ public final class DesignMaker {
       if (cavities == null) {
         continue;
       }
-      NeedAt need =
-          sets.stream()
-              .flatMap(set -> set.needs().stream())
-              .filter(it -> it.id().startsWith(id + "/"))
+      Plug plug = order.plug(mount).orElseThrow();
+      Equipment equipment =
+          order.equipment().stream()
+              .filter(it -> it.id().equals(mount.equipment()))
               .findFirst()
               .orElseThrow();
-      Housing part = order.parts().housing(need.plug().matesWith()).orElseThrow();
+      Housing part = order.parts().housing(plug.matesWith()).orElseThrow();
       List<String> plugged =
           part.sealed()
               ? part.cavities().stream()
@@ -199,8 +196,8 @@ public final class DesignMaker {
           new SuppliedHousing(
               id,
               part.id(),
-              need.place(),
-              need.plug().name() + " of " + need.equipment().name(),
+              Needs.place(order, mount),
+              plug.name() + " of " + equipment.name(),
               part.cavities().stream().map(Cavity::number).filter(cavities::contains).toList(),
               plugged));
     }

@@ -41,6 +41,9 @@ final class Ends {
 
   /** Whether parts on file take the wire at every end of the strand. */
   boolean fit(Strand strand, Wire wire, Load load) {
+    if (strand.own().filter(own -> !OwnLeads.allows(own, wire)).isPresent()) {
+      return false;
+    }
     for (boolean a : new boolean[] {true, false}) {
       for (Touch touch : strand.touches(a).keySet()) {
         if (parts.make(touch, wire, load.continuousA(), false, wire.size().areaMm2()).isEmpty()) {

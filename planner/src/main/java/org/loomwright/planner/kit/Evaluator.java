@@ -15,6 +15,7 @@ import org.loomwright.planner.electrics.JointCase;
 import org.loomwright.planner.electrics.PlacedLead;
 import org.loomwright.planner.electrics.Verified;
 import org.loomwright.planner.sizing.Conductors;
+import org.loomwright.planner.watch.PlanningStopped;
 import org.loomwright.planner.ways.LeadDraft;
 
 /**
@@ -91,6 +92,7 @@ final class Evaluator {
   private List<Evaluation.Solved> solve(Map<Strand, Wire> wires, Map<Strand, Double> conductorC) {
     List<Evaluation.Solved> solved = new ArrayList<>();
     for (int i = 0; i < tuples.size(); i++) {
+      PlanningStopped.ifAsked();
       JointCases.Tuple tuple = tuples.get(i);
       List<PlacedLead> leads = leads(tuple, wires, conductorC);
       JointCase joint = new JointCase(tuple.ids(), tuple.ways(), leads, fuses, tuple.others());
@@ -141,6 +143,9 @@ final class Evaluator {
               .forEach(id -> byCase.merge(id, currentA, Math::max));
         }
       }
+      strand
+          .own()
+          .ifPresent(own -> strand.cases().forEach(id -> byCase.put(id, own.current().amperes())));
       currents.put(strand, byCase);
     }
     return currents;

@@ -27,8 +27,9 @@ final class HeatChecks {
    */
   static BundleHeats.Hottest overload(
       WireNeed need, List<BundleHeats.Hottest> bundles, BundleHeats heats) {
+    double holdingA = need.isFused() ? need.fuse().holdingA() : 0;
     return bundles.stream()
-        .map(it -> heats.withCurrent(it, Math.max(it.currentA(), need.fuse().holdingA())))
+        .map(it -> heats.withCurrent(it, Math.max(it.currentA(), holdingA)))
         .max(Comparator.comparingDouble(BundleHeats.Hottest::conductorC))
         .orElseThrow(() -> new IllegalStateException("a lead without a bundle"));
   }
@@ -39,6 +40,9 @@ final class HeatChecks {
         "bundle heat",
         "rise of the conductor in its bundle under load",
         evaluation.hottest(sized.strand()));
+    if (!sized.need().isFused()) {
+      return;
+    }
     add(
         sized,
         "overload heat",

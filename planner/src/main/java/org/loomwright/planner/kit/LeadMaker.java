@@ -9,6 +9,7 @@ import org.loomwright.model.design.Lead;
 import org.loomwright.model.design.LeadEnd;
 import org.loomwright.model.equipment.Need;
 import org.loomwright.model.kit.KitOrder;
+import org.loomwright.model.kit.OwnLead;
 import org.loomwright.model.parts.Wire;
 import org.loomwright.model.rules.Rules;
 import org.loomwright.model.vehicle.CircuitKind;
@@ -35,6 +36,10 @@ final class LeadMaker {
     this.bundles = new Bundles(strands);
     this.lengths = new Lengths(order, strands);
     this.ends = ends;
+    // What the user chose is taken; the others keep clear of it.
+    strands.stream()
+        .flatMap(it -> it.own().flatMap(OwnLead::colour).stream())
+        .forEach(colours::take);
   }
 
   /**
@@ -87,7 +92,8 @@ final class LeadMaker {
   }
 
   private Lead lead(String id, Strand strand, Wire wire, WireNeed need, Map<Strand, Wire> wires) {
-    Colour colour = colours.next(strand.kind(), wire);
+    Colour colour =
+        strand.own().flatMap(OwnLead::colour).orElseGet(() -> colours.next(strand.kind(), wire));
     LeadEnd a = ends.end(strand, true, wire, need.load(), wires);
     LeadEnd b = ends.end(strand, false, wire, need.load(), wires);
     double finishedMm = need.lengthMm();
@@ -110,10 +116,14 @@ final class LeadMaker {
         strand.route().toleranceWorstMm(),
         strand.route().toleranceRssMm(),
         need.load().continuousA(),
-        strand.kind() == CircuitKind.GROUND ? 0 : need.fuse().ratingA());
+        strand.kind() == CircuitKind.GROUND || !need.isFused() ? 0 : need.fuse().ratingA(),
+        strand.own().map(OwnLead::id));
   }
 
   private static String what(Strand strand) {
+    if (strand.own().isPresent()) {
+      return strand.own().get().name();
+    }
     List<NeedAt> needs = strand.needs();
     NeedAt first = needs.get(0);
     return needs.size() == 1
@@ -126,6 +136,9 @@ final class LeadMaker {
   private WireNeed need(Strand strand) {
     Rules rules = order.rules();
     double lengthMm = lengths.finishedMm(strand);
+    if (strand.own().isPresent()) {
+      return own(strand, strand.own().get(), lengthMm);
+    }
     double least =
         (strand.kind() == CircuitKind.SIGNAL ? rules.leastSignalArea() : rules.leastSupplyArea())
             .value()
@@ -160,6 +173,21 @@ final class LeadMaker {
         bundles.wires(strand),
         least,
         // The drop is judged with the whole network, not lead by lead.
+        Double.POSITIVE_INFINITY,
+        order.vehicle().supply().volts());
+  }
+
+  // Tied to no feed, so there is neither fuse nor fault loop nor drop to judge.
+  private WireNeed own(Strand strand, OwnLead lead, double lengthMm) {
+    return new WireNeed(
+        strand.kind() == CircuitKind.GROUND,
+        new Load(lead.current().amperes(), 0, 0),
+        List.of(),
+        lengthMm,
+        0,
+        strand.route().ambientC(),
+        bundles.wires(strand),
+        OwnLeads.leastAreaMm2(order, lead),
         Double.POSITIVE_INFINITY,
         order.vehicle().supply().volts());
   }

@@ -18,6 +18,7 @@ import org.loomwright.planner.builds.Builds;
 import org.loomwright.planner.builds.Described;
 import org.loomwright.planner.builds.Region;
 import org.loomwright.planner.sizing.Prices;
+import org.loomwright.planner.watch.PlanningStopped;
 
 /**
  * How many part numbers to carry. Tried are one number for all, and every division of the cases of
@@ -52,6 +53,7 @@ final class Numbers {
     for (List<Set<String>> division : divisions()) {
       List<PartNumber> numbers = new ArrayList<>();
       for (Set<String> cases : division) {
+        PlanningStopped.ifAsked();
         numbers.add(number(cases, builds));
       }
       double cost = cost(numbers);
@@ -184,9 +186,7 @@ final class Numbers {
   }
 
   private static boolean used(Lead lead, Set<String> cases) {
-    return lead.a().uses().stream()
-        .filter(use -> !(use.landing() instanceof Landing.Parked))
-        .anyMatch(use -> use.cases().stream().anyMatch(cases::contains));
+    return cases.stream().anyMatch(lead::isUsedIn);
   }
 
   private double cost(List<PartNumber> numbers) {
@@ -214,7 +214,8 @@ final class Numbers {
         for (CaseSet.Member member : set.members()) {
           if (number.cases().contains(member.id())) {
             served += member.info().share();
-            if (lead.a().landing(member.id()).orElse(null) instanceof Landing.Parked) {
+            if (lead.a().landing(member.id()).orElse(null) instanceof Landing.Parked
+                && !lead.isUsedIn(member.id())) {
               share += member.info().share();
             }
           }

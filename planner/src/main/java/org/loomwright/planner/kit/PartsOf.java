@@ -143,7 +143,9 @@ final class PartsOf {
   private static void siteEnd(LeadEnd end, String caseId, PartsCount count) {
     for (EndUse use : end.uses()) {
       boolean splice = use.landing() instanceof Landing.IntoCircuit;
-      if (use.cases().contains(caseId) && (!use.asMade() || splice)) {
+      // A loose end has its cap from the bench.
+      boolean already = !splice && use.landing().equals(end.asMade());
+      if (use.cases().contains(caseId) && !already && (!use.asMade() || splice)) {
         count.landing(use.landing());
       }
     }

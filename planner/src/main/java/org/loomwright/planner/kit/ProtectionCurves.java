@@ -31,13 +31,14 @@ final class ProtectionCurves {
   }
 
   /**
-   * Each lead but the grounds with each fuse that is before it in some case. A lead outside the
-   * range of the sums has none; its check "within what the sums can judge" says why.
+   * Each lead but the grounds and the user's own with each fuse that is before it in some case. A
+   * lead outside the range of the sums has none; its check "within what the sums can judge" says
+   * why.
    */
   List<ProtectionCurve> of(List<Sized> leads) {
     List<ProtectionCurve> curves = new ArrayList<>();
     for (Sized sized : leads) {
-      if (sized.strand().kind() != CircuitKind.GROUND) {
+      if (sized.strand().kind() != CircuitKind.GROUND && sized.need().isFused()) {
         named(sized.strand())
             .forEach((before, names) -> curve(sized, before, names).ifPresent(curves::add));
       }

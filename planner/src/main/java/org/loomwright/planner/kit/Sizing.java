@@ -18,6 +18,7 @@ import org.loomwright.planner.need.NeedAt;
 import org.loomwright.planner.sizing.Load;
 import org.loomwright.planner.sizing.WireNeed;
 import org.loomwright.planner.sizing.WireSizer;
+import org.loomwright.planner.watch.PlanningStopped;
 
 /**
  * The smallest wires that pass all checks at once.
@@ -115,6 +116,7 @@ final class Sizing {
   // Only wires that are asked for are judged, since judging one takes long.
   private Optional<Wire> next(Strand strand, int place, int by) {
     for (int i = place + by; i >= 0 && i < onFile.size(); i += by) {
+      PlanningStopped.ifAsked();
       Wire wire = onFile.get(i);
       if (bears.computeIfAbsent(new Rung(strand, wire), rung -> bears(strand, wire))) {
         return Optional.of(wire);

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.loomwright.model.kit.OwnLead;
 import org.loomwright.model.vehicle.CircuitKind;
 import org.loomwright.planner.landing.Touch;
 import org.loomwright.planner.need.NeedAt;
@@ -23,9 +24,18 @@ final class Strand {
   private final Map<String, Set<NeedAt>> needsByCase = new LinkedHashMap<>();
   private final Route route;
   private final LeadDraft first;
+  private final Optional<OwnLead> own;
 
   Strand(String component, LeadDraft draft, Route route) {
+    this(component, draft, route, Optional.empty());
+  }
+
+  /**
+   * @param own the lead of the user's own that it is
+   */
+  Strand(String component, LeadDraft draft, Route route, Optional<OwnLead> own) {
     this.component = component;
+    this.own = own;
     this.first = draft;
     this.route = route;
   }
@@ -55,6 +65,11 @@ final class Strand {
 
   String component() {
     return component;
+  }
+
+  /** The lead of the user's own that it is, empty for what needs ask for. */
+  Optional<OwnLead> own() {
+    return own;
   }
 
   CircuitKind kind() {
@@ -91,7 +106,7 @@ final class Strand {
 
   /** The same strand on another path between the same places. */
   Strand along(Route other) {
-    Strand moved = new Strand(component, first, other);
+    Strand moved = new Strand(component, first, other, own);
     moved.byCase.putAll(byCase);
     moved.needsByCase.putAll(needsByCase);
     return moved;

@@ -72,6 +72,8 @@ final class Tails {
       return Optional.of(new Key(Tail.Kind.GROUND, at.ground(), at.place()));
     } else if (touch instanceof Touch.AtCircuit at) {
       return Optional.of(new Key(Tail.Kind.CIRCUIT, at.circuit(), at.place()));
+    } else if (touch instanceof Touch.AtLoose at) {
+      return Optional.of(new Key(Tail.Kind.LOOSE, at.place(), at.place()));
     }
     return Optional.empty();
   }

@@ -115,6 +115,9 @@ public final class EndParts {
           .flatMap(host -> splice(2 * host.areaMm2() + wire.size().areaMm2(), wire.diameter().mm()))
           .map(splice -> new Landing.IntoCircuit(at.circuit(), at.place(), splice.id()));
     }
+    if (touch instanceof Touch.AtLoose at) {
+      return cap().map(it -> new Landing.Parked(at.place(), it.id()));
+    }
     Touch.AtJoint at = (Touch.AtJoint) touch;
     return splice(
             beside.areaMm2() + wire.size().areaMm2(),

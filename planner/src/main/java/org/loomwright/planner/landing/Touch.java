@@ -53,6 +53,14 @@ public sealed interface Touch {
     }
   }
 
+  /** Nothing: capped, labelled and taped back. Any number of ends may lie so at a place. */
+  record AtLoose(String place) implements Touch {
+    @Override
+    public String key() {
+      return "loose " + place;
+    }
+  }
+
   /**
    * A joint of added leads.
    *

@@ -22,6 +22,12 @@ import org.loomwright.model.kit.Mount;
 public record NeedAt(
     String id, Equipment equipment, Plug plug, Pin pin, Need need, Mount mount, String place) {
 
+  // Needs are looked up in tables all the time, and of one kit no two have the same id.
+  @Override
+  public int hashCode() {
+    return id.hashCode();
+  }
+
   /** The need in words, e.g. "rear heater, blower supply (pin 1): supply 30, 15 A". */
   public String words() {
     String kind =

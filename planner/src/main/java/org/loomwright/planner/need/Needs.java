@@ -35,11 +35,7 @@ public final class Needs {
           order
               .plug(mount)
               .orElseThrow(() -> new IllegalArgumentException("no plug " + mount.plug()));
-      String place =
-          mount
-              .place()
-              .or(() -> mount.connector().flatMap(order.vehicle()::connector).map(Connector::place))
-              .orElseThrow(() -> new IllegalArgumentException("no connector for " + mount.plug()));
+      String place = place(order, mount);
       for (Pin pin : plug.pins()) {
         pin.need()
             .ifPresent(
@@ -56,6 +52,18 @@ public final class Needs {
       }
     }
     return needs;
+  }
+
+  /**
+   * Where a plug meets the vehicle.
+   *
+   * @throws IllegalArgumentException when its connector does not exist
+   */
+  public static String place(KitOrder order, Mount mount) {
+    return mount
+        .place()
+        .or(() -> mount.connector().flatMap(order.vehicle()::connector).map(Connector::place))
+        .orElseThrow(() -> new IllegalArgumentException("no connector for " + mount.plug()));
   }
 
   /**

@@ -35,6 +35,9 @@ import org.loomwright.planner.need.NeedAt;
 import org.loomwright.planner.need.Needs;
 import org.loomwright.planner.proof.ProofMaker;
 import org.loomwright.planner.route.Routes;
+import org.loomwright.planner.watch.PlanPhase;
+import org.loomwright.planner.watch.PlanningStopped;
+import org.loomwright.planner.watch.Watch;
 import org.loomwright.planner.ways.DraftPrices;
 import org.loomwright.planner.ways.LeadCosts;
 import org.loomwright.planner.ways.Way;
@@ -66,7 +69,19 @@ public final class Planner {
    * @throws ImpossibleVehicle when the vehicle's rules leave no build
    */
   public static Plan plan(KitOrder order) {
-    return new Planner(order).run(false);
+    return plan(order, Watch.NONE);
+  }
+
+  /**
+   * Plans a kit under the eyes of another. Same order, same plan.
+   *
+   * @param watch is told what planning is at
+   * @throws ImpossibleVehicle when the vehicle's rules leave no build
+   * @throws org.loomwright.planner.watch.PlanningStopped when the thread is interrupted meanwhile
+   */
+  public static Plan plan(KitOrder order, Watch watch) {
+    watch.at(PlanPhase.BUILDS);
+    return new Planner(order).run(false, watch);
   }
 
   /**
@@ -77,27 +92,33 @@ public final class Planner {
    * @throws ImpossibleVehicle when the vehicle's rules leave no build
    */
   public static Plan verified(KitOrder order) {
-    return new Planner(order).run(true);
+    return new Planner(order).run(true, Watch.NONE);
   }
 
-  private Plan run(boolean verify) {
+  private Plan run(boolean verify, Watch watch) {
     if (builds.possible().isEmpty()) {
       throw new ImpossibleVehicle(order.vehicle());
     }
+    begin(watch, PlanPhase.GAP);
+    List<NeedGap> gaps = gaps();
+    begin(watch, PlanPhase.WAYS);
     Routes routes = new Routes(order.vehicle(), order.rules());
     LeadCosts costs = new LeadCosts(order, routes);
     Map<NeedAt, List<Way>> ways = new WayFinder(order, facts, costs).find(needs);
     DraftPrices prices = new DraftPrices(order, costs, ways);
+    begin(watch, PlanPhase.CHOICE);
     Choice choice =
         new ChoiceFinder(ways, builds.possible(), prices::of, costs::openingWork).find();
-    Made made = new DesignMaker(order, facts, routes).make(choice, verify);
+    Made made = new DesignMaker(order, facts, routes).make(choice, verify, watch);
+    begin(watch, PlanPhase.GUIDE);
     Guide guide = GuideMaker.of(order, facts, made);
     List<Case> cases =
         made.sets().stream()
             .flatMap(set -> set.members().stream())
             .map(CaseSet.Member::info)
             .toList();
-    Proof proof = ProofMaker.prove(order, cases, made.design(), guide);
+    begin(watch, PlanPhase.PROOF);
+    Proof proof = ProofMaker.prove(order, cases, made.design(), guide, PlanningStopped::ifAsked);
     return new Plan(
         order.kit(),
         new BuildCount(
@@ -105,7 +126,7 @@ public final class Planner {
             builds.traits().size(),
             choice.components().size(),
             choice.groups()),
-        gaps(),
+        gaps,
         fit(),
         wayLines(ways, made, prices, costs),
         cases,
@@ -118,6 +139,11 @@ public final class Planner {
         guide,
         proof,
         Stream.concat(made.notes().stream(), NOTES.stream()).toList());
+  }
+
+  private static void begin(Watch watch, PlanPhase phase) {
+    PlanningStopped.ifAsked();
+    watch.at(phase);
   }
 
   private List<NeedGap> gaps() {

@@ -22,12 +22,17 @@ final class AtEnd {
   private final List<PinNeed> needs;
   private final List<NetCheck> checks;
   private final NetworkLimits networks;
+  private final Runnable look;
+  private final OwnAsAsked own;
 
-  AtEnd(Subject subject) {
+  AtEnd(Subject subject, Runnable look) {
+    this.look = look;
     this.subject = subject;
     this.needs = PinNeed.of(subject.order());
+    this.own = new OwnAsAsked(subject);
     this.checks =
         List.of(
+            own,
             new BackFeed(),
             new FuseLimits(subject),
             new WireLimits(subject),
@@ -64,6 +69,7 @@ final class AtEnd {
               need.words() + " has no wire and no housing to plug into");
         }
         for (Net net : nets) {
+          look.run();
           NetAt at = at(net, inside, sources, part, step, findings);
           checks.forEach(check -> check.check(at, findings));
           capacities.add(at);
@@ -80,8 +86,10 @@ final class AtEnd {
           Optional.of(step),
           need.words() + " has no wire and no housing to plug into");
     }
+    capacities.own(here, progress);
     capacities.check(step, findings);
     apart.check(step, findings);
+    own.atEnd(step, here, progress, findings);
     networks.check(step, all, findings);
   }
 

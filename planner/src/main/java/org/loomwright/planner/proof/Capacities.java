@@ -5,7 +5,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.loomwright.model.design.Landing;
+import org.loomwright.model.design.Lead;
 import org.loomwright.model.design.Step;
+import org.loomwright.model.kit.OwnLead;
 import org.loomwright.model.vehicle.FuseBlock;
 import org.loomwright.model.vehicle.GroundStud;
 import org.loomwright.model.vehicle.Section;
@@ -28,6 +31,29 @@ final class Capacities {
       shares
           .computeIfAbsent(traced.source().node(), node -> new ArrayList<>())
           .add(new Share(at.builds(), traced.need().continuousA()));
+    }
+  }
+
+  /** What leads of the user's own take of studs. */
+  void own(Region here, Progress progress) {
+    for (OwnLead own : subject.order().kit().ownLeads()) {
+      for (Lead lead : subject.design().leads()) {
+        if (lead.own().filter(own.id()::equals).isPresent()) {
+          for (String end : List.of("a", "b")) {
+            progress
+                .landings(lead.id(), end)
+                .forEach((landing, builds) -> own(own, landing, builds.and(here)));
+          }
+        }
+      }
+    }
+  }
+
+  private void own(OwnLead own, Landing landing, Region builds) {
+    if (landing instanceof Landing.OnGround on && !builds.isEmpty()) {
+      shares
+          .computeIfAbsent(new Spot.OfGround(on.ground()).text(), node -> new ArrayList<>())
+          .add(new Share(builds, own.current().amperes()));
     }
   }
 

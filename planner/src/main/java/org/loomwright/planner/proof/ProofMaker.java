@@ -35,13 +35,24 @@ public final class ProofMaker {
    *     own conditions name a trait or value it does not have
    */
   public static Proof prove(KitOrder order, List<Case> cases, Design design, Guide guide) {
+    return prove(order, cases, design, guide, () -> {});
+  }
+
+  /**
+   * The same, while a look is taken at each step and each net, e.g. whether to stop; what the look
+   * throws ends the proof.
+   *
+   * @throws IllegalArgumentException as above
+   */
+  public static Proof prove(
+      KitOrder order, List<Case> cases, Design design, Guide guide, Runnable look) {
     Facts facts;
     try {
       facts = new Facts(order.vehicle());
       if (facts.possible().isEmpty()) {
         return notWalked(order, "the vehicle's rules leave no possible build");
       }
-      return prove(new Subject(order, List.copyOf(cases), design, guide, facts));
+      return prove(new Subject(order, List.copyOf(cases), design, guide, facts), look);
     } catch (UnprovableException e) {
       return notWalked(order, e.why());
     } catch (UnknownNameException e) {
@@ -50,7 +61,7 @@ public final class ProofMaker {
     }
   }
 
-  private static Proof prove(Subject subject) {
+  private static Proof prove(Subject subject, Runnable look) {
     Findings findings = new Findings(subject.possible());
     OrderKept orderKept = new OrderKept(subject);
     Complete complete = new Complete(subject);
@@ -61,9 +72,9 @@ public final class ProofMaker {
             orderKept,
             complete,
             new Cautions(subject));
-    Walk.Walked walked = new Walk(subject, checks, findings).walk();
+    Walk.Walked walked = new Walk(subject, checks, findings).walk(look);
     new Cover(subject).check(walked, findings);
-    AtEnd atEnd = new AtEnd(subject);
+    AtEnd atEnd = new AtEnd(subject, look);
     walked
         .reached()
         .forEach(

@@ -44,9 +44,10 @@ final class Walk {
     this.knowledge = new Knowledge(subject, progress);
   }
 
-  Walked walk() {
+  Walked walk(Runnable look) {
     waiting.put(subject.guide().start(), subject.possible());
     for (Step step : shape.order()) {
+      look.run();
       Region here = waiting.get(step.id());
       if (here != null && !here.isEmpty()) {
         checks.forEach(check -> check.at(step, here, progress, findings));

@@ -144,7 +144,8 @@ final class WireLimits implements NetCheck {
         currentA <= limit.amperes() + SLACK, Claim.LIMITS, findings, "the current is " + figure);
   }
 
-  private double allowedA(Lead lead, Wire wire) {
+  /** Current a lead's wire may carry by itself in the hottest air on its way, A. */
+  double allowedA(Lead lead, Wire wire) {
     if (wire.rating().celsius() <= heat.ambientC(lead)) {
       return 0;
     }

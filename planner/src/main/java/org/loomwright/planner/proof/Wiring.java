@@ -46,8 +46,8 @@ final class Wiring {
   }
 
   private void lead(Lead lead) {
-    Map<Landing, Region> a = landings(lead, "a", lead.a());
-    Map<Landing, Region> b = landings(lead, "b", lead.b());
+    Map<Landing, Region> a = landings(subject, progress, lead, "a", lead.a());
+    Map<Landing, Region> b = landings(subject, progress, lead, "b", lead.b());
     a.forEach(
         (atA, onA) ->
             b.forEach((atB, onB) -> lead(lead, List.of(atA, atB), onA.and(onB).and(here))));
@@ -61,7 +61,9 @@ final class Wiring {
     }
   }
 
-  private Map<Landing, Region> landings(Lead lead, String end, LeadEnd made) {
+  /** Where an end of a lead is, those that the bench put there included. */
+  static Map<Landing, Region> landings(
+      Subject subject, Progress progress, Lead lead, String end, LeadEnd made) {
     Map<Landing, Region> landings = new LinkedHashMap<>(progress.landings(lead.id(), end));
     if (Ends.isBenchMade(made.asMade())) {
       Region untouched = subject.facts().regions().none();

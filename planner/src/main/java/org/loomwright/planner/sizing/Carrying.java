@@ -50,6 +50,9 @@ final class Carrying {
   }
 
   List<Check> checks() {
+    if (!need.isFused()) {
+      return List.of(load());
+    }
     List<Check> checks = new ArrayList<>();
     section().ifPresent(checks::add);
     checks.add(load());

@@ -10,7 +10,7 @@ import org.loomwright.physics.protection.Fuse;
  * @param ground whether it is a ground; its fuses are then those of the feeds it returns
  * @param load what it carries
  * @param fuses fuses that protect it, or that protect the feeds whose fault current it returns: one
- *     of these at a time, at least one
+ *     of these at a time; none for a lead that no feed is tied to
  * @param lengthMm its length
  * @param restMm length of the rest of the loop in the same size, for the fault current
  * @param ambientC highest ambient on its way
@@ -33,12 +33,18 @@ public record WireNeed(
   /** Copies the fuses. */
   public WireNeed {
     fuses = List.copyOf(fuses);
-    if (fuses.isEmpty()) {
-      throw new IllegalArgumentException("a wire needs a fuse before it");
-    }
   }
 
-  /** The largest fuse before it. */
+  /** Whether a fuse is before it. */
+  public boolean isFused() {
+    return !fuses.isEmpty();
+  }
+
+  /**
+   * The largest fuse before it.
+   *
+   * @throws java.util.NoSuchElementException when there is none
+   */
   public Fuse fuse() {
     return fuses.stream()
         .map(FuseBefore::fuse)

@@ -3,9 +3,7 @@ package org.loomwright.planner.sizing;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
@@ -15,11 +13,13 @@ import org.loomwright.model.rules.Rules;
 import org.loomwright.physics.Require;
 import org.loomwright.physics.SumException;
 import org.loomwright.physics.Verdict;
+import org.loomwright.physics.memo.Memo;
 import org.loomwright.physics.wire.Drop;
+import org.loomwright.planner.watch.PlanningStopped;
 
 /**
- * The smallest wire on file that passes every check of a lead. Remembers what it judged, since many
- * ways ask for the same; not shared between threads.
+ * The smallest wire on file that passes every check of a lead. Remembers what was judged, since
+ * many ways ask for the same.
  */
 public final class WireSizer {
   /** Name of the check of a wire against the table of fuse and smallest section. */
@@ -27,7 +27,13 @@ public final class WireSizer {
 
   private final Parts parts;
   private final Protection protection;
-  private final Map<Asked, Boolean> judged = new HashMap<>();
+  private final Memo<Asked, Boolean> judged;
+
+  // A judgement follows from wire, need and limits alone; a kit that is planned again after a
+  // change asks mostly for the same.
+  private static final Memo<Rules, Memo<Asked, Boolean>> JUDGED = new Memo<>(4);
+
+  private static final int MOST_JUDGED = 5000;
 
   private record Asked(Wire wire, WireNeed need) {}
 
@@ -35,6 +41,7 @@ public final class WireSizer {
   public WireSizer(Parts parts, Rules rules) {
     this.parts = parts;
     this.protection = new Protection(rules);
+    this.judged = JUDGED.of(rules, its -> new Memo<>(MOST_JUDGED));
   }
 
   /** Wires in the order they are tried: by copper, then by price, then by part number. */
@@ -63,10 +70,11 @@ public final class WireSizer {
   /** Whether a wire passes every check, marginally or better. */
   public boolean passes(Wire wire, WireNeed need) {
     return wire.rating().celsius() > need.ambientC()
-        && judged.computeIfAbsent(new Asked(wire, need), asked -> judge(wire, need));
+        && judged.of(new Asked(wire, need), asked -> judge(wire, need));
   }
 
   private boolean judge(Wire wire, WireNeed need) {
+    PlanningStopped.ifAsked();
     try {
       return dropV(wire, need) <= need.dropV() + 1e-9 && protection.passes(wire, need);
     } catch (SumException outsideTheSums) {

@@ -2,6 +2,7 @@ package org.loomwright.planner.ways;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.loomwright.model.design.WayKind;
 import org.loomwright.model.kit.KitOrder;
@@ -16,9 +17,11 @@ import org.loomwright.planner.sizing.Load;
 final class StudWays {
   private final KitOrder order;
   private final WayParts parts;
+  private final Map<String, Use> own;
 
   StudWays(KitOrder order, Facts facts, LeadCosts costs) {
     this.order = order;
+    this.own = OwnUses.of(order);
     this.parts = new WayParts(order, facts, costs);
   }
 
@@ -41,20 +44,30 @@ final class StudWays {
               FaultFuse.of(need, order),
               List.of(
                   new Use(
-                      "stud " + stud.id() + " current",
+                      OwnUses.current(stud),
                       need.currentA(),
-                      stud.limit().amperes() - stud.baseLoad().amperes(),
-                      stud.name()),
+                      OwnUses.currentRoomA(stud) - own(OwnUses.current(stud)),
+                      stud.name() + beside(OwnUses.lugs(stud))),
                   new Use(
-                      "stud " + stud.id() + " lugs",
+                      OwnUses.lugs(stud),
                       1,
-                      stud.lugsMost() - stud.lugs(),
-                      "lug positions of " + stud.name())),
+                      OwnUses.lugRoom(stud) - own(OwnUses.lugs(stud)),
+                      "lug positions of " + stud.name() + beside(OwnUses.lugs(stud)))),
               Optional.empty(),
               stud.sensor()
                   ? Optional.of(stud.name() + " serves sensors; a load there shifts their signals")
                   : Optional.empty()));
     }
     return ways;
+  }
+
+  private String beside(String resource) {
+    return own(resource) > 0 ? " beside the kit's own leads" : "";
+  }
+
+  // What the user's own leads take of it.
+  private double own(String resource) {
+    Use use = own.get(resource);
+    return use == null ? 0 : use.amount();
   }
 }

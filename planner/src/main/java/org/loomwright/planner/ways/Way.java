@@ -49,6 +49,12 @@ public record Way(
     openings = List.copyOf(openings);
   }
 
+  // Ways are looked up in tables all the time, and of one order no two have the same id.
+  @Override
+  public int hashCode() {
+    return id.hashCode();
+  }
+
   /** Whether the planner may choose it anywhere. */
   public boolean isOpen() {
     return forbidden.isEmpty() && !when.isEmpty();

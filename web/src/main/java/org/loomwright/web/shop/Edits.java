@@ -37,7 +37,7 @@ public final class Edits {
   /**
    * Nothing was saved, because of these.
    *
-   * @param problems of the edited document first
+   * @param problems those of the edited document first, without its name
    */
   public record Refused(List<Problem> problems) implements Outcome {
     public Refused {
@@ -56,7 +56,10 @@ public final class Edits {
   public Outcome save(Draft draft, long basedOn) {
     Optional<JsonNode> result = result(draft, basedOn);
     if (result.isPresent()) {
-      List<Problem> problems = broughtIn(draft.key(), result.get());
+      List<Problem> problems =
+          isOf(draft.key(), result.get())
+              ? broughtIn(draft.key(), result.get())
+              : List.of(otherDocument(draft.key(), result.get()));
       if (!problems.isEmpty()) {
         return new Refused(problems);
       }
@@ -84,6 +87,16 @@ public final class Edits {
     return Optional.empty();
   }
 
+  private static Problem otherDocument(DocumentKey key, JsonNode text) {
+    boolean kind = text.path("kind").asString("").equals(key.kind());
+    String path = kind ? "id" : "kind";
+    return new Problem(
+        "",
+        path,
+        text.path(path).asString(""),
+        "this is the text of " + key.shown() + "; its " + path + " must stay as it is");
+  }
+
   private List<Problem> broughtIn(DocumentKey key, JsonNode text) {
     WorkspaceContent content = store.workspaces().content();
     List<NamedText> texts = new ArrayList<>(content.documents());
@@ -107,15 +120,22 @@ public final class Edits {
     }
     String own = name;
     List<Problem> problems = new ArrayList<>();
-    after.problems().stream().filter(it -> it.document().equals(own)).forEach(problems::add);
-    after.problems().stream().filter(it -> !it.document().equals(own)).forEach(problems::add);
-    problems.removeAll(before);
+    after.problems().stream()
+        .filter(it -> it.document().equals(own) && !before.contains(it))
+        .map(it -> new Problem("", it.path(), it.value(), it.message()))
+        .forEach(problems::add);
+    after.problems().stream()
+        .filter(it -> !it.document().equals(own) && !before.contains(it))
+        .forEach(problems::add);
     return problems;
   }
 
   private static boolean isOf(DocumentKey key, NamedText text) {
-    return JsonText.parse(text.text()) instanceof JsonText.Tree it
-        && it.node().path("kind").asString("").equals(key.kind())
-        && it.node().path("id").asString("").equals(key.id());
+    return JsonText.parse(text.text()) instanceof JsonText.Tree it && isOf(key, it.node());
+  }
+
+  private static boolean isOf(DocumentKey key, JsonNode text) {
+    return text.path("kind").asString("").equals(key.kind())
+        && text.path("id").asString("").equals(key.id());
   }
 }

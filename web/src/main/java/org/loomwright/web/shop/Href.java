@@ -57,6 +57,31 @@ public final class Href {
     return "/kit/" + part(kit) + "/pack.zip";
   }
 
+  /** Where a form stops the planning of a kit. */
+  public static String stop(String kit) {
+    return "/kit/" + part(kit) + "/stop";
+  }
+
+  /** Where a form begins the planning of a kit anew. */
+  public static String again(String kit) {
+    return "/kit/" + part(kit) + "/again";
+  }
+
+  /** Releases of a kit. */
+  public static String release(String kit) {
+    return "/kit/" + part(kit) + "/release";
+  }
+
+  /** The pack of a release as one file. */
+  public static String releasedPack(String kit, long number) {
+    return release(kit) + "/" + number + "/pack.zip";
+  }
+
+  /** Where a form says what is wished of a way. */
+  public static String wish(String kit) {
+    return "/kit/" + part(kit) + "/wish";
+  }
+
   /** How far a kit is, as part of a page. */
   public static String verdict(String kit) {
     return "/kit/" + part(kit) + "/verdict";
@@ -72,6 +97,20 @@ public final class Href {
     return document("history", kind, id);
   }
 
+  /** Two revisions of a document beside each other. */
+  public static String compare(String kind, String id) {
+    return document("compare", kind, id);
+  }
+
+  /** The page that shows a document of a kind. */
+  public static String of(String kind, String id) {
+    return switch (kind) {
+      case "kit" -> kit(id, Stage.GAP);
+      case "picture" -> "/pictures";
+      default -> "/" + part(kind) + "/" + part(id);
+    };
+  }
+
   /** Where a form asks for an earlier text to be the newest again. */
   public static String goBack(String kind, String id) {
     return history(kind, id) + "/back";
@@ -85,29 +124,6 @@ public final class Href {
   /** A document as text. */
   public static String text(String kind, String id) {
     return document("text", kind, id);
-  }
-
-  /**
-   * A form for one part of a document.
-   *
-   * @param at where the part is, e.g. "places/rear-floor"
-   */
-  public static String edit(String kind, String id, String at) {
-    return document("edit", kind, id) + "?at=" + at(at);
-  }
-
-  /**
-   * Where one part of a document is taken out.
-   *
-   * @param at where the part is, e.g. "places/rear-floor"
-   */
-  public static String remove(String kind, String id, String at) {
-    return document("remove", kind, id) + "?at=" + at(at);
-  }
-
-  /** A slash means nothing in a parameter, and reads better as it is. */
-  private static String at(String at) {
-    return value(at).replace("%2F", "/");
   }
 
   /** A word that links can name within a page. */

@@ -29,15 +29,10 @@ import org.loomwright.papers.words.Names;
 import org.loomwright.papers.words.Standing;
 
 /**
- * A planned kit with the markup of its stages, made once for each plan.
- *
- * @param names the kit, its plan and the names in it
- * @param standing whether it may be released
- * @param checks list of checks, the worst first
- * @param parts parts of each stage
+ * A planned kit with the markup of its stages. That of a stage is made when it is first asked for,
+ * once; pages may be shared between threads.
  */
-public record KitPages(
-    Names names, Standing standing, List<CheckRow> checks, Map<Stage, List<Part>> parts) {
+public final class KitPages {
   private static final double WIDE_MM = 230;
   private static final double NARROW_MM = 92;
 
@@ -50,37 +45,40 @@ public record KitPages(
    */
   public record Part(String id, String title, String markup) {}
 
-  public KitPages {
-    checks = List.copyOf(checks);
-    parts = Map.copyOf(parts);
+  private final Names names;
+  private final Standing standing;
+  private final List<CheckRow> checks;
+  private final Pack pack;
+  private final Map<Stage, Once<List<Part>>> parts = new EnumMap<>(Stage.class);
+
+  private KitPages(KitOrder order, Plan plan) {
+    this.names = new Names(order, plan);
+    this.standing = Standing.of(plan);
+    this.checks = List.copyOf(CheckRow.of(plan));
+    this.pack = new Pack(names, Lettering.fitted());
+    for (Stage stage : Stage.values()) {
+      parts.put(stage, new Once<>(() -> make(stage)));
+    }
   }
 
-  /** Makes them all. */
+  /** A planned kit; no markup is made yet. */
   static KitPages of(KitOrder order, Plan plan) {
-    Names names = new Names(order, plan);
-    Pack pack = new Pack(names, Lettering.fitted());
-    Map<String, Section> sections =
-        Pack.sections().stream().collect(Collectors.toMap(Section::id, Function.identity()));
-    String guide = Href.kit(order.kit().id(), Stage.GUIDE);
-    Map<Stage, List<Part>> parts = new EnumMap<>(Stage.class);
-    for (Stage stage : Stage.values()) {
-      List<Part> made = new ArrayList<>();
-      for (String id : stage.sections()) {
-        Section section = sections.get(id);
-        if (section == null) {
-          throw new IllegalStateException("the pack has no section '" + id + "'");
-        }
-        made.add(part(pack, section, guide));
-      }
-      if (stage == Stage.SUMS) {
-        made.addAll(SumPictures.of(pack));
-      }
-      if (stage == Stage.PACK) {
-        made.add(board(order, plan));
-      }
-      parts.put(stage, List.copyOf(made));
-    }
-    return new KitPages(names, Standing.of(plan), CheckRow.of(plan), parts);
+    return new KitPages(order, plan);
+  }
+
+  /** The kit, its plan and the names in it. */
+  public Names names() {
+    return names;
+  }
+
+  /** Whether it may be released. */
+  public Standing standing() {
+    return standing;
+  }
+
+  /** List of checks, the worst first. */
+  public List<CheckRow> checks() {
+    return checks;
   }
 
   /** The kit with its documents. */
@@ -95,7 +93,28 @@ public record KitPages(
 
   /** Parts of a stage. */
   public List<Part> of(Stage stage) {
-    return parts.getOrDefault(stage, List.of());
+    return Optional.ofNullable(parts.get(stage)).map(Once::get).orElse(List.of());
+  }
+
+  private List<Part> make(Stage stage) {
+    Map<String, Section> sections =
+        Pack.sections().stream().collect(Collectors.toMap(Section::id, Function.identity()));
+    String guide = Href.kit(order().kit().id(), Stage.GUIDE);
+    List<Part> made = new ArrayList<>();
+    for (String id : stage.sections()) {
+      Section section = sections.get(id);
+      if (section == null) {
+        throw new IllegalStateException("the pack has no section '" + id + "'");
+      }
+      made.add(part(pack, section, guide));
+    }
+    if (stage == Stage.SUMS) {
+      made.addAll(SumPictures.of(pack));
+    }
+    if (stage == Stage.PACK) {
+      made.add(board(order(), plan()));
+    }
+    return List.copyOf(made);
   }
 
   private static Part part(Pack pack, Section section, String guide) {
@@ -104,7 +123,7 @@ public record KitPages(
       case "strips" -> new Part("strips", section.title(), strips(pack));
       default -> {
         Html html = new Html();
-        section.write(pack, html);
+        section.writeForScreen(pack, html);
         yield new Part(section.id(), section.title(), PaperMarkup.forScreen(html.markup(), guide));
       }
     };

@@ -64,6 +64,11 @@ public record Shop(
     return find(workspace.rules(), part);
   }
 
+  /** A kit by the part of its address. */
+  public Optional<Kit> kit(String part) {
+    return find(workspace.kits(), part);
+  }
+
   /** A kit with its documents, by the part of its address. */
   public Optional<KitOrder> order(String part) {
     return find(workspace.kits(), part)

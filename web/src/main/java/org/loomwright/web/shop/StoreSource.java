@@ -24,6 +24,6 @@ record StoreSource(Store store, String where) implements ShopSource {
 
   @Override
   public Object state() {
-    return store.documents().newest().stream().map(it -> it.contentHash()).toList();
+    return store.state();
   }
 }

@@ -47,6 +47,7 @@ record FaceMaker(Shop shop, Vehicle vehicle, Map<String, String> wanted, FaceThi
     VehicleNames names = new VehicleNames(vehicle);
     return new FaceView(
         vehicle,
+        thing.id(),
         Figures.capital(thing.name()),
         thing.block() ? "fuse block" : "connector",
         thing.block() ? "slot" : "cavity",

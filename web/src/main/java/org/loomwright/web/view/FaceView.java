@@ -15,6 +15,7 @@ import org.loomwright.web.shop.Shop;
  * same view.
  *
  * @param vehicle its vehicle
+ * @param id its id
  * @param name its name
  * @param sort "connector" or "fuse block"
  * @param cavityWord "cavity" or "slot"
@@ -35,6 +36,7 @@ import org.loomwright.web.shop.Shop;
  */
 public record FaceView(
     Vehicle vehicle,
+    String id,
     String name,
     String sort,
     String cavityWord,

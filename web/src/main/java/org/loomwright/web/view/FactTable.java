@@ -16,6 +16,7 @@ import org.loomwright.model.rules.Electrics;
 import org.loomwright.model.rules.Rules;
 import org.loomwright.model.rules.RunRules;
 import org.loomwright.model.rules.Sourced;
+import org.loomwright.web.edit.PartPath;
 
 /**
  * Records of one kind as a table, a column for each of their facts.
@@ -23,11 +24,14 @@ import org.loomwright.model.rules.Sourced;
  * @param title what they are
  * @param heads heads of the columns
  * @param rows cells, as many in each row as there are heads
+ * @param paths the way to what each row is about
  */
-public record FactTable(String title, List<String> heads, List<List<String>> rows) {
+public record FactTable(
+    String title, List<String> heads, List<List<String>> rows, List<PartPath> paths) {
   public FactTable {
     heads = List.copyOf(heads);
     rows = rows.stream().map(List::copyOf).toList();
+    paths = List.copyOf(paths);
   }
 
   /** The lists of a parts list, those without anything in them left out. */
@@ -37,7 +41,7 @@ public record FactTable(String title, List<String> heads, List<List<String>> row
       if (value(it, parts) instanceof List<?> list
           && !list.isEmpty()
           && list.get(0) instanceof Record first) {
-        tables.add(of(words(it.getName()), first.getClass(), list));
+        tables.add(of(it.getName(), first.getClass(), list));
       }
     }
     return tables;
@@ -46,25 +50,27 @@ public record FactTable(String title, List<String> heads, List<List<String>> row
   /** The rules, each with its value and source. */
   public static List<FactTable> of(Rules rules) {
     List<FactTable> tables = new ArrayList<>();
-    tables.add(sourced("limits, times and prices", rules));
-    rules.electrics().ifPresent((Electrics it) -> tables.add(sourced("electrics", it)));
-    rules.runs().ifPresent((RunRules it) -> tables.add(sourced("runs and bundles", it)));
+    tables.add(sourced("limits, times and prices", PartPath.whole(), rules));
+    rules.electrics().ifPresent((Electrics it) -> tables.add(sourced("electrics", PartPath.of("electrics"), it)));
+    rules.runs().ifPresent((RunRules it) -> tables.add(sourced("runs and bundles", PartPath.of("runs"), it)));
     return tables;
   }
 
-  private static FactTable sourced(String title, Record rules) {
+  private static FactTable sourced(String title, PartPath at, Record rules) {
     List<List<String>> rows = new ArrayList<>();
+    List<PartPath> paths = new ArrayList<>();
     for (RecordComponent it : rules.getClass().getRecordComponents()) {
       Object value = value(it, rules);
       Object inner = value instanceof Optional<?> maybe ? maybe.orElse(null) : value;
       if (inner instanceof Sourced<?> sourced) {
         rows.add(List.of(words(it.getName()), shown(sourced.value()), sourced.source()));
+        paths.add(at.to(it.getName()));
       }
     }
-    return new FactTable(title, List.of("rule", "value", "source"), rows);
+    return new FactTable(title, List.of("rule", "value", "source"), rows, paths);
   }
 
-  private static FactTable of(String title, Class<?> type, List<?> records) {
+  private static FactTable of(String list, Class<?> type, List<?> records) {
     List<RecordComponent> columns = new ArrayList<>();
     for (RecordComponent it : type.getRecordComponents()) {
       // A column nobody has filled in tells nothing.
@@ -72,14 +78,21 @@ public record FactTable(String title, List<String> heads, List<List<String>> row
         columns.add(it);
       }
     }
+    List<PartPath> paths = new ArrayList<>();
+    for (int i = 0; i < records.size(); i++) {
+      String first = shown(value(type.getRecordComponents()[0], records.get(i)));
+      boolean named = type.getRecordComponents()[0].getName().equals("id");
+      paths.add(named ? PartPath.of(list, first) : PartPath.of(list).to(i));
+    }
     return new FactTable(
-        title,
+        words(list),
         columns.stream()
             .map(it -> it.getName().equals("id") ? "part" : words(it.getName()))
             .toList(),
         records.stream()
             .map(record -> columns.stream().map(it -> shown(value(it, record))).toList())
-            .toList());
+            .toList(),
+        paths);
   }
 
   private static @Nullable Object value(RecordComponent component, Object record) {

@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param canChange whether pages can change the documents
  * @param who name the person signed with last; empty when they have not
  * @param notice what was just done
+ * @param tour number of the stop of the tour, from 1
  */
 public record Frame(
     String title,
@@ -22,4 +23,5 @@ public record Frame(
     String sought,
     boolean canChange,
     String who,
-    Optional<Notice> notice) {}
+    Optional<Notice> notice,
+    Optional<Integer> tour) {}

@@ -59,12 +59,25 @@ public record KitView(KitOrder order, Stage stage, Planned planned) {
 
   /** Why it can't be planned; empty when it can. */
   public String failure() {
+    if (planned instanceof Planned.Stopped) {
+      return "Planning was stopped. It begins anew when a document of the kit changes.";
+    }
     return planned instanceof Planned.Failed failed ? failed.why() : "";
+  }
+
+  /** Whether a person stopped the planning. */
+  public boolean stopped() {
+    return planned instanceof Planned.Stopped;
   }
 
   /** Seconds since planning was asked for. */
   public long seconds() {
     return planned instanceof Planned.Working working ? working.seconds() : 0;
+  }
+
+  /** What planning is at, in words; empty when it is over. */
+  public String phase() {
+    return planned instanceof Planned.Working working ? working.phaseWords() : "";
   }
 
   /** The verdict in a word. */
@@ -77,7 +90,10 @@ public record KitView(KitOrder order, Stage stage, Planned planned) {
                     : it.standing().marginal().isEmpty()
                         ? "✓ can be released"
                         : "▲ can be released with a named reason")
-        .orElse(failure().isEmpty() ? "being planned" : "✕ can't be planned");
+        .orElse(
+            planned instanceof Planned.Stopped
+                ? "planning was stopped"
+                : failure().isEmpty() ? "being planned" : "✕ can't be planned");
   }
 
   /** Class of the verdict. */
@@ -122,6 +138,13 @@ public record KitView(KitOrder order, Stage stage, Planned planned) {
                     .map(it -> line(pages, it))
                     .toList())
         .orElse(List.of());
+  }
+
+  /** All its ways. */
+  public WaysView ways() {
+    return pages()
+        .map(it -> WaysView.of(it.names()))
+        .orElseGet(() -> new WaysView(List.of(), List.of()));
   }
 
   /** One line of the checks. */

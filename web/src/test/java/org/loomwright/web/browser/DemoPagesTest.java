@@ -133,12 +133,13 @@ class DemoPagesTest {
         Page page = window.go(path);
         note(faults, path + " desk", Accessibility.faults(page));
         note(faults, path + " desk", Layout.walkFaults(page));
-        note(
-            faults,
-            path + " desk, dark",
-            Accessibility.lookFaults(window.prefer(ColorScheme.DARK).page()));
+        window.prefer(ColorScheme.DARK);
+        if (kind != Kind.KITS) {
+          // The long pages of kits are seen dark on the phone, where they hold the same text.
+          note(faults, path + " desk, dark", Accessibility.lookFaults(page));
+        }
         page.setViewportSize(Manner.PHONE.widthPx(), Manner.PHONE.heightPx());
-        // Pictures for phones are others; their colours are seen light as on a desk.
+        // Phones get pictures of their own, so all rules are tried again.
         note(faults, path + " phone, dark", Accessibility.faults(page));
         window.prefer(ColorScheme.LIGHT);
         note(faults, path + " phone", Layout.fitFaults(page));

@@ -27,7 +27,7 @@ final class LeadLines {
   void write(Screen screen) {
     List<Lead> all = names.plan().design().leads();
     long changeable = all.stream().filter(it -> either(it, LeadEnd::isChangeable)).count();
-    long parked = all.stream().filter(it -> either(it, LeadEnd::isParkedSomewhere)).count();
+    long parked = all.stream().filter(it -> either(it, end -> !parked(end).isEmpty())).count();
     screen.heading(
         "Leads: "
             + all.size()
@@ -86,7 +86,8 @@ final class LeadLines {
   private static List<String> parked(LeadEnd end) {
     List<String> cases = new ArrayList<>();
     for (EndUse use : end.uses()) {
-      if (use.landing() instanceof Landing.Parked) {
+      // A loose end of a lead in use is as the bench made it.
+      if (!use.asMade() && use.landing() instanceof Landing.Parked) {
         cases.addAll(use.cases());
       }
     }

@@ -58,7 +58,7 @@ final class EndMaker {
     EndTable.Drawn table = EndTable.of(called, subs(tail), heads, rows, roomMm);
     return switch (tail.kind()) {
       case HOUSING -> housing(tail, called, table);
-      case CONNECTOR, BLOCK ->
+      case CONNECTOR, BLOCK, LOOSE ->
           made(called, EndKind.OPEN, EndSymbols.loose(tail.ends().size()), table);
       case GROUND -> {
         End end = new End(called, EndKind.STUD, 16, 16, table.widthMm(), table.heightMm());
@@ -107,7 +107,7 @@ final class EndMaker {
     return switch (kind) {
       case HOUSING, CONNECTOR -> "cavity";
       case BLOCK -> "slot";
-      case GROUND, CIRCUIT -> "end";
+      case GROUND, CIRCUIT, LOOSE -> "end";
     };
   }
 
@@ -125,6 +125,7 @@ final class EndMaker {
       case BLOCK -> subs.add("terminals for a fuse block of the vehicle, taped together");
       case GROUND -> subs.add("ring terminals for a ground stud");
       case CIRCUIT -> subs.add("end for a splice made in the vehicle");
+      case LOOSE -> subs.add("capped, each with its label; taped back in the vehicle");
     }
     subs.add("at " + names.place(tail.place()));
     return subs;

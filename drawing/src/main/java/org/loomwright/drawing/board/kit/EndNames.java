@@ -101,6 +101,7 @@ final class EndNames {
       case CONNECTOR -> vehicle.connector(id).map(it -> it.name()).orElse(id);
       case BLOCK -> vehicle.fuseBlock(id).map(it -> it.name()).orElse(id);
       case GROUND -> vehicle.ground(id).map(it -> it.name()).orElse(id);
+      case LOOSE -> "capped ends, " + place(id);
       case CIRCUIT -> "splice into " + vehicle.circuit(id).map(it -> it.name()).orElse(id);
     };
   }

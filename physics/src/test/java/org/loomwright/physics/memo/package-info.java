@@ -1,0 +1,4 @@
+@NullMarked
+package org.loomwright.physics.memo;
+
+import org.jspecify.annotations.NullMarked;

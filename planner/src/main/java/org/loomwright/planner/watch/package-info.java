@@ -1,0 +1,5 @@
+/** How far planning is, and how it is stopped. */
+@NullMarked
+package org.loomwright.planner.watch;
+
+import org.jspecify.annotations.NullMarked;

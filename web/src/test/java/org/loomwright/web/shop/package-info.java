@@ -1,0 +1,4 @@
+@NullMarked
+package org.loomwright.web.shop;
+
+import org.jspecify.annotations.NullMarked;
