@@ -52,7 +52,9 @@ final class Site {
             new HistoryRoutes(bench, writer, saver),
             new PasteRoutes(bench, writer, saver),
             new PictureRoutes(bench, writer, saver),
-            new PhotoRoutes(bench, writer, saver));
+            new PhotoRoutes(bench, writer, saver),
+            new MapRoutes(bench, writer, saver),
+            new PlanRoutes(bench, writer, saver));
     return Javalin.create(
         config -> {
           config.startup.showJavalinBanner = false;

@@ -42,6 +42,16 @@ public final class Href {
     return "/pictures/file/" + part(name) + "?v=" + value(hash);
   }
 
+  /** The map of a vehicle, to be worked on. */
+  public static String map(String vehicle) {
+    return vehicle(vehicle) + "/map";
+  }
+
+  /** Size and picture of a vehicle's plan view. */
+  public static String planView(String vehicle) {
+    return map(vehicle) + "/view";
+  }
+
   /** A piece of equipment. */
   public static String equipment(String id) {
     return "/equipment/" + part(id);
