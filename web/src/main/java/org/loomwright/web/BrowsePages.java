@@ -64,7 +64,9 @@ final class BrowsePages implements Routes {
             "tour",
             bench.store().isPresent()
                 && TourStop.isIn(shop)
-                && Cookies.of(ctx, TourRoutes.TOUR).isEmpty()));
+                && Cookies.of(ctx, TourRoutes.TOUR).isEmpty(),
+            "retired",
+            bench.retired()));
   }
 
   private void vehicle(Context ctx) {
