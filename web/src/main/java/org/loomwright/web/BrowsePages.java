@@ -81,7 +81,7 @@ final class BrowsePages implements Routes {
         shop,
         vehicle.get().name(),
         "vehicle.jte",
-        Map.of("view", VehicleView.of(shop, vehicle.get())));
+        Map.of("view", VehicleView.of(shop, vehicle.get(), PageWriter.units(ctx))));
   }
 
   private void face(Context ctx) {
@@ -89,7 +89,7 @@ final class BrowsePages implements Routes {
     Map<String, String> wanted = PageWriter.asked(ctx);
     Optional<FaceView> face =
         shop.vehicle(ctx.pathParam("id"))
-            .flatMap(it -> FaceView.of(shop, it, ctx.pathParam("face"), wanted));
+            .flatMap(it -> FaceView.of(shop, it, ctx.pathParam("face"), wanted, PageWriter.units(ctx)));
     if (face.isEmpty()) {
       writer.nothing(ctx, "connector or fuse block");
       return;
@@ -104,12 +104,12 @@ final class BrowsePages implements Routes {
 
   private void parts(Context ctx) {
     Shop shop = bench.now();
-    tables(ctx, shop, shop.parts(ctx.pathParam("id")), "parts list", it -> FactTable.of(it));
+    tables(ctx, shop, shop.parts(ctx.pathParam("id")), "parts list", it -> FactTable.of(it, PageWriter.units(ctx)));
   }
 
   private void rules(Context ctx) {
     Shop shop = bench.now();
-    tables(ctx, shop, shop.rules(ctx.pathParam("id")), "rules", it -> FactTable.of(it));
+    tables(ctx, shop, shop.rules(ctx.pathParam("id")), "rules", it -> FactTable.of(it, PageWriter.units(ctx)));
   }
 
   private void document(

@@ -1,12 +1,14 @@
 package org.loomwright.web.view;
 
 import java.util.Optional;
+import org.loomwright.model.quantity.Display;
 
 /**
  * What surrounds every page.
  *
  * @param title what the page is about
  * @param look "auto", "light" or "dark"
+ * @param units units lengths and wire sizes are shown in
  * @param here address of the page, to come back to
  * @param where what the pages show, in words
  * @param sought words in the search box
@@ -19,6 +21,7 @@ import java.util.Optional;
 public record Frame(
     String title,
     String look,
+    Display units,
     String here,
     String where,
     String sought,
