@@ -48,6 +48,8 @@ final class Site {
             new TextRoutes(bench, writer, saver),
             new EditRoutes(bench, writer, saver),
             new NewRoutes(bench, writer, saver),
+            new FindingRoutes(bench, writer, saver),
+            new ImpactRoutes(bench, writer),
             new HistoryRoutes(bench, writer, saver),
             new CompareRoutes(bench, writer, saver));
     return Javalin.create(
