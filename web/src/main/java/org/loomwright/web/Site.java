@@ -49,6 +49,8 @@ final class Site {
             new EditRoutes(bench, writer, saver),
             new NewRoutes(bench, writer, saver),
             new CompareRoutes(bench, writer, saver),
+            new FindingRoutes(bench, writer, saver),
+            new ImpactRoutes(bench, writer),
             new HistoryRoutes(bench, writer, saver),
             new PasteRoutes(bench, writer, saver),
             new PictureRoutes(bench, writer, saver),

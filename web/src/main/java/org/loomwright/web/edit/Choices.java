@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.loomwright.model.json.DocumentKind;
 import tools.jackson.databind.JsonNode;
@@ -65,6 +66,11 @@ final class Choices {
           Map.entry("Need.shareWith", Choices::pins),
           Map.entry("Need.apartFrom", Choices::pins),
           Map.entry("Demand.metWhen", Choices::conditions),
+          Map.entry("Finding.vehicle", it -> it.documents(DocumentKind.VEHICLE)),
+          Map.entry("Finding.at", Choices::things),
+          Map.entry("Finding.kit", Choices::kits),
+          Map.entry("Finding.traits", Choices::traits),
+          Map.entry("FindingPhoto.file", Choices::pictures),
           Map.entry("Kit.vehicle", it -> it.documents(DocumentKind.VEHICLE)),
           Map.entry("Kit.rules", it -> it.documents(DocumentKind.RULES)),
           Map.entry("Kit.parts", it -> it.documents(DocumentKind.PARTS)),
@@ -95,6 +101,8 @@ final class Choices {
           "Cavity.plug",
           "Terminal.seal",
           "Plug.matesWith",
+          "Finding.vehicle",
+          "Finding.kit",
           "Kit.vehicle",
           "Kit.rules",
           "Mount.equipment",
@@ -136,7 +144,7 @@ final class Choices {
   }
 
   private List<JsonNode> vehicles() {
-    if (library.ownKind() == DocumentKind.KIT) {
+    if (library.ownKind() == DocumentKind.KIT || library.ownKind() == DocumentKind.FINDING) {
       String id = library.own().path("vehicle").asString("");
       List<JsonNode> all = library.all(DocumentKind.VEHICLE);
       return id.isEmpty()
@@ -231,6 +239,59 @@ final class Choices {
 
   private List<Choice> ownEnds() {
     return WireEnds.ofKit(library, nearestVehicles());
+  }
+
+  /** What of a vehicle a finding can concern. */
+  private List<Choice> things() {
+    List<Choice> things = new ArrayList<>();
+    for (JsonNode vehicle : vehicles()) {
+      for (JsonNode it : vehicle.path("connectors")) {
+        things.add(spot("connector " + id(it), it));
+        for (JsonNode cavity : housing(it.path("housing")).path("cavities")) {
+          things.add(spot("cavity " + id(it) + " " + cavity.path("number").asString(""), it));
+        }
+      }
+      for (JsonNode it : vehicle.path("fuseBlocks")) {
+        things.add(spot("block " + id(it), it));
+        it.path("slots").forEach(slot -> things.add(spot("slot " + id(it) + " " + id(slot), it)));
+      }
+      vehicle.path("grounds").forEach(it -> things.add(spot("ground " + id(it), it)));
+      vehicle.path("circuits").forEach(it -> things.add(spot("circuit " + id(it), it)));
+      vehicle.path("places").forEach(it -> things.add(spot("place " + id(it), it)));
+      for (JsonNode it : vehicle.path("runs")) {
+        String ends = it.path("from").asString("") + " to " + it.path("to").asString("");
+        things.add(new Choice("run " + id(it), ends));
+      }
+    }
+    return things.stream().distinct().toList();
+  }
+
+  /** Kits on the vehicle of a finding. */
+  private List<Choice> kits() {
+    String vehicle = library.own().path("vehicle").asString("");
+    return named(
+        library.all(DocumentKind.KIT).stream()
+            .filter(it -> vehicle.isEmpty() || it.path("vehicle").asString("").equals(vehicle)));
+  }
+
+  /** Traits with the values they can have. */
+  private List<Choice> traits() {
+    return Library.items(vehicles(), "traits")
+        .map(
+            it ->
+                new Choice(
+                    id(it),
+                    it.path("values")
+                        .valueStream()
+                        .map(Choices::id)
+                        .collect(Collectors.joining(", "))))
+        .filter(it -> !it.value().isEmpty())
+        .distinct()
+        .toList();
+  }
+
+  private static Choice spot(String text, JsonNode named) {
+    return new Choice(text, named.path("name").asString(""));
   }
 
   private static String id(JsonNode node) {

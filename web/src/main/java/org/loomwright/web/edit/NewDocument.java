@@ -14,6 +14,7 @@ import org.loomwright.model.json.FormShape;
 import org.loomwright.model.json.JsonText;
 import org.loomwright.model.workspace.Problem;
 import org.loomwright.store.DocumentKey;
+import org.loomwright.web.shop.Href;
 import org.loomwright.web.shop.Shop;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.JsonNodeFactory;
@@ -115,6 +116,7 @@ public final class NewDocument {
       }
       case KIT ->
           List.of("vehicle", "rules", "parts", "mounts").forEach(it -> copy(said, tree, it));
+      case FINDING -> NewFinding.fill(tree, said);
     }
   }
 
@@ -149,9 +151,19 @@ public final class NewDocument {
     }
   }
 
-  /** The form as it is opened. */
-  public EditPage open(Shop shop) {
+  /**
+   * The form as it is opened.
+   *
+   * @param given what is known already, by key; keys that the form lacks are passed over
+   */
+  public EditPage open(Shop shop, Map<String, String> given) {
     ObjectNode usual = JsonNodeFactory.instance.objectNode();
+    given.forEach(
+        (key, text) -> {
+          if (!text.isBlank() && shape.field(key).isPresent()) {
+            usual.put(key, text);
+          }
+        });
     if (kind == DocumentKind.VEHICLE) {
       usual.put("supply", "12 V");
     } else if (kind == DocumentKind.KIT) {
@@ -160,6 +172,9 @@ public final class NewDocument {
       only(library, DocumentKind.RULES).ifPresent(it -> usual.set("rules", it));
       only(library, DocumentKind.PARTS).ifPresent(it -> usual.putArray("parts").add(it));
       usual.putArray("mounts").addObject();
+    } else if (kind == DocumentKind.FINDING && !usual.has("vehicle")) {
+      only(new Library(shop, kind, usual), DocumentKind.VEHICLE)
+          .ifPresent(it -> usual.set("vehicle", it));
     }
     return page(shop, Typed.opened(shape, usual, true), Complaints.none(), "");
   }
@@ -204,14 +219,19 @@ public final class NewDocument {
               "It starts with limits, allowances and times from published sources and common"
                   + " practice, each with its source; all can be changed.";
           case KIT -> "What is fitted to which vehicle. It is planned as soon as it is saved.";
+          case FINDING -> NewFinding.LEAD;
         };
     return new EditPage(
         "New " + noun,
         lead,
-        List.of(new EditPage.Link("Workspace", "/")),
+        kind == DocumentKind.FINDING
+            ? List.of(
+                new EditPage.Link("Workspace", "/"),
+                new EditPage.Link("Findings", Href.findings()))
+            : List.of(new EditPage.Link("Workspace", "/")),
         EditHref.fresh(kind.word()),
         0,
-        "/",
+        kind == DocumentKind.FINDING ? Href.findings() : "/",
         new FormMaker(typed, choices, complaints.atField()).controls(part),
         complaints,
         List.of(),

@@ -106,6 +106,7 @@ final class NewShapes {
                               field("plug", true, "", new FormShape.Text()),
                               field("connector", false, "", new FormShape.Text()),
                               field("place", false, "", new FormShape.Text()))))));
+      case FINDING -> NewFinding.shape();
     };
   }
 

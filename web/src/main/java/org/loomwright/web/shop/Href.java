@@ -2,6 +2,7 @@ package org.loomwright.web.shop;
 
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import org.loomwright.model.finding.FoundAt;
 
 /** Addresses of pages. Whatever an id holds, the address is one. */
 public final class Href {
@@ -65,6 +66,46 @@ public final class Href {
   /** Rules. */
   public static String rules(String id) {
     return "/rules/" + part(id);
+  }
+
+  /** All findings. */
+  public static String findings() {
+    return "/findings";
+  }
+
+  /** Findings on a vehicle. */
+  public static String findings(String vehicle) {
+    return findings() + "?vehicle=" + value(vehicle);
+  }
+
+  /** Findings on a connector or fuse block of a vehicle. */
+  public static String findings(String vehicle, String face) {
+    return findings(vehicle) + "&on=" + value(face);
+  }
+
+  /** A finding. */
+  public static String finding(String id) {
+    return "/finding/" + part(id);
+  }
+
+  /** Where a form says what became of a finding. */
+  public static String decide(String finding) {
+    return finding(finding) + "/decide";
+  }
+
+  /** Which kits a finding touches. */
+  public static String impact(String finding) {
+    return findings() + "/" + part(finding) + "/impact";
+  }
+
+  /** The form of a new finding on a vehicle. */
+  public static String newFinding(String vehicle) {
+    return "/new/finding?vehicle=" + value(vehicle);
+  }
+
+  /** The form of a new finding on a thing of a vehicle. */
+  public static String newFinding(String vehicle, FoundAt at) {
+    return newFinding(vehicle) + "&at=" + value(at.text());
   }
 
   /** A stage of a kit. */

@@ -16,6 +16,7 @@ public final class Workbench implements AutoCloseable {
   private final PlanDesk desk = new PlanDesk();
   // Comparing two plans of one kit takes two desks, as each keeps one plan of a kit.
   private final List<PlanDesk> sides = List.of(new PlanDesk(), new PlanDesk());
+  private final ImpactDesk impacts = new ImpactDesk();
   private final Optional<Store> store;
   private final Optional<Example> example;
 
@@ -53,6 +54,11 @@ public final class Workbench implements AutoCloseable {
   /** Two more desks, for the plans of two revisions beside each other. */
   public List<PlanDesk> sides() {
     return sides;
+  }
+
+  /** What changes of vehicles do to their kits. */
+  public ImpactDesk impacts() {
+    return impacts;
   }
 
   /** The store; absent where documents can be looked at only. */
@@ -97,5 +103,6 @@ public final class Workbench implements AutoCloseable {
   public void close() {
     desk.close();
     sides.forEach(PlanDesk::close);
+    impacts.close();
   }
 }

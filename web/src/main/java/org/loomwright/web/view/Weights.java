@@ -1,5 +1,7 @@
 package org.loomwright.web.view;
 
+import java.util.Locale;
+import org.loomwright.model.design.Verdict;
 import org.loomwright.planner.difference.Change;
 
 /** Whether a change is for the better, by sign and word. */
@@ -16,6 +18,20 @@ public final class Weights {
       case BETTER -> "▲ better:";
       case NEUTRAL -> "● changed:";
     };
+  }
+
+  /** Sign of a verdict. */
+  public static String sign(Verdict verdict) {
+    return switch (verdict) {
+      case HOLDS -> "✓";
+      case MARGINAL -> "▲";
+      case FAILS -> "✕";
+    };
+  }
+
+  /** Class of a verdict. */
+  public static String css(Verdict verdict) {
+    return verdict.name().toLowerCase(Locale.ROOT);
   }
 
   /** Class of the line. */
