@@ -247,7 +247,7 @@ final class Choices {
     for (JsonNode vehicle : vehicles()) {
       for (JsonNode it : vehicle.path("connectors")) {
         things.add(spot("connector " + id(it), it));
-        for (JsonNode cavity : housing(it.path("housing")).path("cavities")) {
+        for (JsonNode cavity : library.housing(it.path("housing")).path("cavities")) {
           things.add(spot("cavity " + id(it) + " " + cavity.path("number").asString(""), it));
         }
       }
