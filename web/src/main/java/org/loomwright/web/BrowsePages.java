@@ -15,6 +15,7 @@ import org.loomwright.web.shop.TourStop;
 import org.loomwright.web.shop.Workbench;
 import org.loomwright.web.view.FaceView;
 import org.loomwright.web.view.FactTable;
+import org.loomwright.web.view.FindingCount;
 import org.loomwright.web.view.Finds;
 import org.loomwright.web.view.KitView;
 import org.loomwright.web.view.VehicleView;
@@ -64,7 +65,9 @@ final class BrowsePages implements Routes {
             "tour",
             bench.store().isPresent()
                 && TourStop.isIn(shop)
-                && Cookies.of(ctx, TourRoutes.TOUR).isEmpty()));
+                && Cookies.of(ctx, TourRoutes.TOUR).isEmpty(),
+            "retired",
+            bench.retired()));
   }
 
   private void vehicle(Context ctx) {
@@ -79,7 +82,11 @@ final class BrowsePages implements Routes {
         shop,
         vehicle.get().name(),
         "vehicle.jte",
-        Map.of("view", VehicleView.of(shop, vehicle.get(), PageWriter.units(ctx))));
+        Map.of(
+            "view",
+            VehicleView.of(shop, vehicle.get(), PageWriter.units(ctx)),
+            "findings",
+            FindingCount.of(shop, vehicle.get())));
   }
 
   private void face(Context ctx) {
@@ -92,7 +99,16 @@ final class BrowsePages implements Routes {
       writer.nothing(ctx, "connector or fuse block");
       return;
     }
-    writer.show(ctx, shop, face.get().name(), "face.jte", Map.of("view", face.get()));
+    writer.show(
+        ctx,
+        shop,
+        face.get().name(),
+        "face.jte",
+        Map.of(
+            "view",
+            face.get(),
+            "findings",
+            FindingCount.of(shop, face.get().vehicle(), face.get().id())));
   }
 
   private void equipment(Context ctx) {

@@ -3,6 +3,9 @@ package org.loomwright.web;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -42,7 +45,13 @@ final class NewRoutes implements Routes {
       writer.nothing(ctx, "kind of document");
       return;
     }
-    show(ctx, NewDocument.of(kind.get()).open(bench.now()));
+    Map<String, String> given = new LinkedHashMap<>();
+    if (kind.get() == DocumentKind.FINDING) {
+      given.put("when", LocalDate.now(ZoneId.systemDefault()).toString());
+      given.put("by", Cookies.of(ctx, Saver.WHO));
+    }
+    given.putAll(PageWriter.asked(ctx));
+    show(ctx, NewDocument.of(kind.get()).open(bench.now(), given));
   }
 
   private void save(Context ctx) {

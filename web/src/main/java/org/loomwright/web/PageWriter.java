@@ -4,6 +4,7 @@ import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
 import io.javalin.http.HttpStatus;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -122,7 +123,10 @@ final class PageWriter {
         where,
         Optional.ofNullable(ctx.queryParam("q")).orElse(""),
         bench.store().isPresent(),
-        Cookies.of(ctx, Saver.WHO),
+        Saver.name(ctx),
+        ctx.method() == HandlerType.POST
+            ? Optional.ofNullable(ctx.formParam(Saver.WHY)).orElse("")
+            : "",
         notice(ctx),
         bench.store().flatMap(it -> TourStop.number(Cookies.of(ctx, TourRoutes.TOUR))));
   }

@@ -29,11 +29,13 @@ final class DemoFiles {
   static final List<String> NAMES =
       List.of(
           "crew-comfort.kit.json",
+          "floor-cavity-wire.finding.json",
           "heater.equipment.json",
           "parts.parts.json",
           "rear-block-wire-side.png",
           "rules.rules.json",
           "side-steps.equipment.json",
+          "step-lead-short.finding.json",
           "trailer-socket.equipment.json",
           "trailer.kit.json",
           "van-plan.png",

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.loomwright.model.document.Document;
 import org.loomwright.model.equipment.Equipment;
+import org.loomwright.model.finding.Finding;
 import org.loomwright.model.kit.Kit;
 import org.loomwright.model.parts.Parts;
 import org.loomwright.model.rules.Rules;
@@ -16,7 +17,8 @@ public enum DocumentKind {
   EQUIPMENT("equipment", "a piece of equipment", Equipment.class),
   KIT("kit", "a kit", Kit.class),
   PARTS("parts", "a parts list", Parts.class),
-  RULES("rules", "a set of rules", Rules.class);
+  RULES("rules", "a set of rules", Rules.class),
+  FINDING("finding", "a finding", Finding.class);
 
   private final String word;
   private final String noun;

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.loomwright.model.colour.Colour;
 import org.loomwright.model.condition.Condition;
+import org.loomwright.model.finding.FoundAt;
 import org.loomwright.model.kit.OwnEnd;
 import org.loomwright.model.quantity.Current;
 import org.loomwright.model.quantity.Length;
@@ -80,7 +81,15 @@ record TextForm<T>(
               "loose any",
               "^\\s*(cavity|pin|ground|loose) ",
               OwnEnd::of,
-              OwnEnd::text));
+              OwnEnd::text),
+          new TextForm<>(
+              FoundAt.class,
+              "a thing of the vehicle",
+              "cavity floor 3",
+              "place any",
+              "^\\s*(place|connector|cavity|block|slot|ground|circuit|run) ",
+              FoundAt::of,
+              FoundAt::text));
 
   private static <T> TextForm<T> quantity(
       Class<T> type,

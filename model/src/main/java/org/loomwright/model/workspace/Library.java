@@ -56,6 +56,7 @@ final class Library {
       case KIT -> Sort.KIT;
       case PARTS -> Sort.PARTS;
       case RULES -> Sort.RULES;
+      case FINDING -> Sort.FINDING;
     };
   }
 

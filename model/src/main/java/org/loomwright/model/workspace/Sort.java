@@ -7,6 +7,7 @@ enum Sort {
   KIT("a kit", "kits"),
   PARTS("a parts list", "parts lists"),
   RULES("a set of rules", "sets of rules"),
+  FINDING("a finding", "findings"),
   TRAIT("a trait", "traits"),
   OPENING("an opening", "openings"),
   PLACE("a place", "places"),

@@ -86,7 +86,8 @@ final class VehicleNames {
     expr.parts().forEach(part -> collect(part, wrong));
   }
 
-  private Optional<String> wrong(String trait, String value) {
+  /** What is wrong with a value of a trait. */
+  Optional<String> wrong(String trait, String value) {
     List<String> values = traits.get(trait);
     if (values == null) {
       return Optional.of(

@@ -2,6 +2,7 @@ package org.loomwright.model.workspace;
 
 import java.util.List;
 import org.loomwright.model.equipment.Equipment;
+import org.loomwright.model.finding.Finding;
 import org.loomwright.model.kit.Kit;
 import org.loomwright.model.parts.Parts;
 import org.loomwright.model.picture.Pictures;
@@ -16,6 +17,7 @@ import org.loomwright.model.vehicle.Vehicle;
  * @param kits kits
  * @param parts parts
  * @param rules rules
+ * @param findings what was seen on real vehicles
  * @param pictures pictures the documents name
  */
 public record Workspace(
@@ -24,6 +26,7 @@ public record Workspace(
     List<Kit> kits,
     List<Parts> parts,
     List<Rules> rules,
+    List<Finding> findings,
     Pictures pictures) {
   public Workspace {
     vehicles = List.copyOf(vehicles);
@@ -31,5 +34,12 @@ public record Workspace(
     kits = List.copyOf(kits);
     parts = List.copyOf(parts);
     rules = List.copyOf(rules);
+    findings = List.copyOf(findings);
+  }
+
+  /** No documents at all. */
+  public static Workspace empty() {
+    return new Workspace(
+        List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), Pictures.none());
   }
 }

@@ -10,6 +10,7 @@ import java.util.Set;
 import org.loomwright.model.condition.Condition;
 import org.loomwright.model.document.Document;
 import org.loomwright.model.equipment.Equipment;
+import org.loomwright.model.finding.Finding;
 import org.loomwright.model.kit.Kit;
 import org.loomwright.model.parts.Parts;
 import org.loomwright.model.picture.Pictures;
@@ -72,6 +73,8 @@ final class WorkspaceChecks {
       RulesChecks.check(scope, rules);
     } else if (document instanceof Kit kit) {
       KitChecks.check(scope, kit, library);
+    } else if (document instanceof Finding finding) {
+      FindingChecks.check(scope, finding, library);
     }
   }
 

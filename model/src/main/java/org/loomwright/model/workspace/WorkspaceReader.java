@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.loomwright.model.document.Document;
 import org.loomwright.model.equipment.Equipment;
+import org.loomwright.model.finding.Finding;
 import org.loomwright.model.json.DocumentBinder;
 import org.loomwright.model.json.Fault;
 import org.loomwright.model.json.JsonText;
@@ -109,6 +110,7 @@ public final class WorkspaceReader {
             all(files, Kit.class),
             all(files, Parts.class),
             all(files, Rules.class),
+            all(files, Finding.class),
             pictures),
         files);
   }

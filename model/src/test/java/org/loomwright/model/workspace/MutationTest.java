@@ -40,7 +40,8 @@ class MutationTest {
                 {"cavity": "1", "x": 120, "y": 100}, {"cavity": "2", "x": 320, "y": 100},
                 {"cavity": "3", "x": 120, "y": 220}, {"corner": "bottom-right", "x": 440, "y": 320},
                 {"cavity": "4", "x": 320, "y": 221}]},
-              """);
+              """)
+          .plus(FindingChecksTest.FILE, FindingChecksTest.OPEN);
 
   @Property(tries = 500)
   void mutatedDocumentsGiveAWorkspaceOrProblems(

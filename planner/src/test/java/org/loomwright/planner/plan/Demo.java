@@ -16,6 +16,7 @@ import org.loomwright.model.kit.KitOrder;
 import org.loomwright.model.workspace.KitOrders;
 import org.loomwright.model.workspace.NamedText;
 import org.loomwright.model.workspace.Read;
+import org.loomwright.model.workspace.Workspace;
 import org.loomwright.model.workspace.WorkspaceReader;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -82,12 +83,20 @@ public final class Demo {
 
   /** A kit of the changed documents, which must still be sound. */
   public KitOrder kit(String kit) {
+    Workspace workspace = workspace();
+    if (KitOrders.resolve(workspace, kit) instanceof KitOrders.Found found) {
+      return found.order();
+    }
+    throw new IllegalStateException("the changed demo has no kit " + kit);
+  }
+
+  /** The changed documents, which must still be sound. */
+  public Workspace workspace() {
     List<NamedText> named = new ArrayList<>();
     texts.forEach((name, text) -> named.add(new NamedText(name, text)));
     Read read = WorkspaceReader.read(named);
-    if (read instanceof Read.Good good
-        && KitOrders.resolve(good.workspace(), kit) instanceof KitOrders.Found found) {
-      return found.order();
+    if (read instanceof Read.Good good) {
+      return good.workspace();
     }
     throw new IllegalStateException("the changed demo can't be read: " + read);
   }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.loomwright.model.json.DocumentKind;
 import tools.jackson.databind.JsonNode;
@@ -65,6 +66,11 @@ final class Choices {
           Map.entry("Need.shareWith", Choices::pins),
           Map.entry("Need.apartFrom", Choices::pins),
           Map.entry("Demand.metWhen", Choices::conditions),
+          Map.entry("Finding.vehicle", it -> it.documents(DocumentKind.VEHICLE)),
+          Map.entry("Finding.at", Choices::things),
+          Map.entry("Finding.kit", Choices::kits),
+          Map.entry("Finding.traits", Choices::traits),
+          Map.entry("FindingPhoto.file", Choices::pictures),
           Map.entry("Kit.vehicle", it -> it.documents(DocumentKind.VEHICLE)),
           Map.entry("Kit.rules", it -> it.documents(DocumentKind.RULES)),
           Map.entry("Kit.parts", it -> it.documents(DocumentKind.PARTS)),
@@ -72,7 +78,10 @@ final class Choices {
           Map.entry("Mount.equipment", it -> it.documents(DocumentKind.EQUIPMENT)),
           Map.entry("Mount.plug", Choices::plugs),
           Map.entry("Mount.connector", it -> it.ofVehicle("connectors")),
-          Map.entry("Mount.place", Choices::places));
+          Map.entry("Mount.place", Choices::places),
+          Map.entry("OwnLead.from", Choices::ownEnds),
+          Map.entry("OwnLead.to", Choices::ownEnds),
+          Map.entry("OwnLead.when", Choices::conditions));
 
   /** Fields that can name nothing but what is there. */
   private static final Set<String> ONLY =
@@ -92,6 +101,8 @@ final class Choices {
           "Cavity.plug",
           "Terminal.seal",
           "Plug.matesWith",
+          "Finding.vehicle",
+          "Finding.kit",
           "Kit.vehicle",
           "Kit.rules",
           "Mount.equipment",
@@ -133,7 +144,7 @@ final class Choices {
   }
 
   private List<JsonNode> vehicles() {
-    if (library.ownKind() == DocumentKind.KIT) {
+    if (library.ownKind() == DocumentKind.KIT || library.ownKind() == DocumentKind.FINDING) {
       String id = library.own().path("vehicle").asString("");
       List<JsonNode> all = library.all(DocumentKind.VEHICLE);
       return id.isEmpty()
@@ -190,9 +201,9 @@ final class Choices {
   private List<Choice> cavities() {
     JsonNode housing =
         around("Housing")
-            .or(() -> around("Connector").map(it -> housing(it.path("housing"))))
-            .or(() -> around("FuseBlock").map(it -> housing(it.path("face"))))
-            .or(() -> around("Plug").map(it -> housing(it.path("matesWith"))))
+            .or(() -> around("Connector").map(it -> library.housing(it.path("housing"))))
+            .or(() -> around("FuseBlock").map(it -> library.housing(it.path("face"))))
+            .or(() -> around("Plug").map(it -> library.housing(it.path("matesWith"))))
             .orElse(MissingNode.getInstance());
     return housing
         .path("cavities")
@@ -200,13 +211,6 @@ final class Choices {
         .map(it -> new Choice(it.path("number").asString(""), ""))
         .filter(it -> !it.value().isEmpty())
         .toList();
-  }
-
-  private JsonNode housing(JsonNode id) {
-    return Library.items(library.all(DocumentKind.PARTS), "housings")
-        .filter(it -> it.path("id").equals(id))
-        .findFirst()
-        .orElse(MissingNode.getInstance());
   }
 
   private List<Choice> plugs() {
@@ -230,29 +234,60 @@ final class Choices {
   }
 
   private List<Choice> spots() {
-    List<Choice> spots = new ArrayList<>();
-    JsonNode vehicle = library.own();
-    for (JsonNode it : vehicle.path("connectors")) {
-      for (JsonNode cavity : housing(it.path("housing")).path("cavities")) {
-        spots.add(spot("cavity " + id(it) + " " + cavity.path("number").asString(""), it));
+    return WireEnds.ofVehicle(library);
+  }
+
+  private List<Choice> ownEnds() {
+    return WireEnds.ofKit(library, nearestVehicles());
+  }
+
+  /** What of a vehicle a finding can concern. */
+  private List<Choice> things() {
+    List<Choice> things = new ArrayList<>();
+    for (JsonNode vehicle : vehicles()) {
+      for (JsonNode it : vehicle.path("connectors")) {
+        things.add(spot("connector " + id(it), it));
+        for (JsonNode cavity : library.housing(it.path("housing")).path("cavities")) {
+          things.add(spot("cavity " + id(it) + " " + cavity.path("number").asString(""), it));
+        }
+      }
+      for (JsonNode it : vehicle.path("fuseBlocks")) {
+        things.add(spot("block " + id(it), it));
+        it.path("slots").forEach(slot -> things.add(spot("slot " + id(it) + " " + id(slot), it)));
+      }
+      vehicle.path("grounds").forEach(it -> things.add(spot("ground " + id(it), it)));
+      vehicle.path("circuits").forEach(it -> things.add(spot("circuit " + id(it), it)));
+      vehicle.path("places").forEach(it -> things.add(spot("place " + id(it), it)));
+      for (JsonNode it : vehicle.path("runs")) {
+        String ends = it.path("from").asString("") + " to " + it.path("to").asString("");
+        things.add(new Choice("run " + id(it), ends));
       }
     }
-    for (JsonNode it : vehicle.path("fuseBlocks")) {
-      for (JsonNode slot : it.path("slots")) {
-        spots.add(spot("slot " + id(it) + " " + id(slot), it));
-      }
-    }
-    vehicle.path("grounds").forEach(it -> spots.add(spot("ground " + id(it), it)));
-    vehicle.path("places").forEach(it -> spots.add(spot("loose " + id(it), it)));
-    Set<String> units = new LinkedHashSet<>();
-    for (JsonNode it : vehicle.path("circuits")) {
-      units.add(it.path("from").asString(""));
-      it.path("to").forEach(to -> units.add(to.asString("")));
-    }
-    units.stream()
-        .filter(it -> it.startsWith("unit "))
-        .forEach(it -> spots.add(new Choice(it, "")));
-    return spots;
+    return things.stream().distinct().toList();
+  }
+
+  /** Kits on the vehicle of a finding. */
+  private List<Choice> kits() {
+    String vehicle = library.own().path("vehicle").asString("");
+    return named(
+        library.all(DocumentKind.KIT).stream()
+            .filter(it -> vehicle.isEmpty() || it.path("vehicle").asString("").equals(vehicle)));
+  }
+
+  /** Traits with the values they can have. */
+  private List<Choice> traits() {
+    return Library.items(vehicles(), "traits")
+        .map(
+            it ->
+                new Choice(
+                    id(it),
+                    it.path("values")
+                        .valueStream()
+                        .map(Choices::id)
+                        .collect(Collectors.joining(", "))))
+        .filter(it -> !it.value().isEmpty())
+        .distinct()
+        .toList();
   }
 
   private static Choice spot(String text, JsonNode named) {

@@ -13,6 +13,7 @@ public sealed interface Control {
     LINES,
     BOX,
     CHOICE,
+    DAY,
     SUGGESTED
   }
 

@@ -24,7 +24,15 @@ final class FormMaker {
           "lock",
           "follows",
           "standard",
+          "seen",
+          "expected",
+          "outcome",
           "what");
+
+  /** Texts that are a day. */
+  private static final Set<String> DAYS = Set.of("Finding.when", "Evidence.when");
+
+  private static final String DAY = "\\d{4}-\\d{2}-\\d{2}";
 
   /** Names by which others refer to a thing; they stay as they are once others can. */
   private static final Set<String> FIXED = Set.of("id");
@@ -61,10 +69,10 @@ final class FormMaker {
         case INPUT, LINES -> controls.add(input(at, shape, field, base));
         case GROUP -> {
           if (field.shape() instanceof FormShape.Fields inner) {
-            controls.add(group(at, field, inner, node));
+            controls.add(group(at, shape.type(), field, inner, node));
           }
         }
-        case ROWS -> controls.add(rows(at, field, node));
+        case ROWS -> controls.add(rows(at, shape.type(), field, node));
         case ENTRIES -> controls.add(entries(at, shape, field));
         case OWN_FORM, OWN_FORMS -> {
           // The page lists them below.
@@ -74,14 +82,15 @@ final class FormMaker {
     return controls;
   }
 
-  private Control group(String at, FormField field, FormShape.Fields inner, JsonNode node) {
+  private Control group(
+      String at, String type, FormField field, FormShape.Fields inner, JsonNode node) {
     boolean present =
         field.required()
             || typed.get(Typed.present(at)).equals("true")
             || (node.isMissingNode() && typed.anyBelow(at));
     return new Control.Group(
         at,
-        Labels.of(field),
+        Labels.of(type, field),
         field.meaning(),
         field.required(),
         present,
@@ -90,7 +99,7 @@ final class FormMaker {
         error(at));
   }
 
-  private Control rows(String at, FormField field, JsonNode node) {
+  private Control rows(String at, String type, FormField field, JsonNode node) {
     List<Control.Row> rows = new ArrayList<>();
     String noun = "row";
     if (field.shape() instanceof FormShape.Items list
@@ -108,7 +117,7 @@ final class FormMaker {
             new Control.Row(noun + " " + (i + 1), Typed.origin(at, i), of, inputs, error(row)));
       }
     }
-    return new Control.Rows(at, Labels.of(field), field.meaning(), noun, rows, error(at));
+    return new Control.Rows(at, Labels.of(type, field), field.meaning(), noun, rows, error(at));
   }
 
   private Control entries(String at, FormShape.Fields shape, FormField field) {
@@ -134,7 +143,8 @@ final class FormMaker {
       }
       rows.add(new Control.Row("row " + (i + 1), "", "", inputs, error(row)));
     }
-    return new Control.Rows(at, Labels.of(field), field.meaning(), "row", rows, error(at));
+    String legend = Labels.of(shape.type(), field);
+    return new Control.Rows(at, legend, field.meaning(), "row", rows, error(at));
   }
 
   private Control.Input input(String at, FormShape.Fields shape, FormField field, JsonNode base) {
@@ -144,7 +154,7 @@ final class FormMaker {
     List<Choice> known = fixed ? List.of() : options(shape, field, text);
     return new Control.Input(
         at,
-        Labels.of(field),
+        Labels.of(shape.type(), field),
         proposed ? field.meaning() + "; left empty, it is made from the name" : hint(field),
         field.required() && !proposed,
         look(shape, field, text, known),
@@ -193,6 +203,10 @@ final class FormMaker {
     }
     if (sort instanceof FormShape.Words) {
       return Control.Look.CHOICE;
+    }
+    // A field for days would hide what is none.
+    if (DAYS.contains(shape.type() + "." + field.key()) && (text.isEmpty() || text.matches(DAY))) {
+      return Control.Look.DAY;
     }
     if (!known.isEmpty()) {
       return choices.isOnly(shape.type(), field.key())

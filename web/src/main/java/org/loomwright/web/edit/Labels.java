@@ -1,6 +1,8 @@
 package org.loomwright.web.edit;
 
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.loomwright.model.json.FormField;
 import org.loomwright.model.json.FormShape;
 
@@ -26,23 +28,50 @@ final class Labels {
           Map.entry("y", "Y, downwards"),
           Map.entry("designedAgainst", "Designed against revisions"));
 
+  /** Where a key says different things in different records. */
+  private static final Map<String, String> FIELDS_OF =
+      Map.ofEntries(
+          Map.entry("Finding.name", "Short title"),
+          Map.entry("Finding.at", "What it concerns"),
+          Map.entry("Finding.seen", "What was seen"),
+          Map.entry("Finding.expected", "What the records say"),
+          Map.entry("Finding.how", "How it is known"),
+          Map.entry("Finding.when", "Day"),
+          Map.entry("Finding.by", "Who saw it"),
+          Map.entry("Finding.vehicleNote", "Which vehicle it was"),
+          Map.entry("Finding.kit", "Kit, if it is a comeback"),
+          Map.entry("Finding.lead", "Lead of that kit"),
+          Map.entry("Finding.traits", "Traits as seen on it"),
+          Map.entry("Finding.state", "What became of it"),
+          Map.entry("Finding.takenInto", "Taken into revision"));
+
   private static final Map<String, String> ONE =
       Map.of(
           "TraitValue", "value",
           "Nearby", "hazard",
           "PlanSpot", "point",
           "PhotoPoint", "point",
+          "FindingPhoto", "photo",
           "CurrentLimit", "point");
 
   private Labels() {}
 
-  /** What a field is called. */
-  static String of(FormField field) {
-    return FIELDS.getOrDefault(field.key(), FormMaker.capital(field.label()));
+  /** What a field of a type of records is called. */
+  static String of(String type, FormField field) {
+    String usual = FIELDS.getOrDefault(field.key(), FormMaker.capital(field.label()));
+    return FIELDS_OF.getOrDefault(type + "." + field.key(), usual);
   }
 
   /** What one row is called. */
   static String one(FormShape.Fields shape) {
     return ONE.getOrDefault(shape.type(), shape.noun());
+  }
+
+  /** What a field is called by its name in the form, e.g. "near, no. 1, distance". */
+  static String ofName(String name) {
+    return Stream.of(name.split("\\."))
+        .skip(1)
+        .map(it -> it.matches("\\d+") ? "no. " + (Integer.parseInt(it) + 1) : FormField.words(it))
+        .collect(Collectors.joining(", "));
   }
 }

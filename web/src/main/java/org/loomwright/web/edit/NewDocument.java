@@ -10,11 +10,11 @@ import java.util.Map;
 import java.util.Set;
 import org.loomwright.model.json.DocumentBinder;
 import org.loomwright.model.json.DocumentKind;
-import org.loomwright.model.json.FormField;
 import org.loomwright.model.json.FormShape;
 import org.loomwright.model.json.JsonText;
 import org.loomwright.model.workspace.Problem;
 import org.loomwright.store.DocumentKey;
+import org.loomwright.web.shop.Href;
 import org.loomwright.web.shop.Shop;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.JsonNodeFactory;
@@ -31,7 +31,7 @@ public final class NewDocument {
 
   private NewDocument(DocumentKind kind) {
     this.kind = kind;
-    this.shape = shape(kind);
+    this.shape = NewShapes.of(kind);
   }
 
   /** For a kind of document. */
@@ -52,113 +52,6 @@ public final class NewDocument {
       List<Problem> problems,
       JsonNode tree,
       Map<String, String> fields) {}
-
-  private static FormShape.Fields shape(DocumentKind kind) {
-    FormField name = field("name", true, "name for people", new FormShape.Text());
-    FormField id = field("id", false, "name used in references", new FormShape.Text());
-    FormShape money = new FormShape.Formed("Money", "a sum of money", "48 EUR");
-    FormShape voltage = new FormShape.Formed("Voltage", "a voltage", "12 V");
-    return switch (kind) {
-      case VEHICLE ->
-          fields(
-              "NewVehicle",
-              kind,
-              name,
-              id,
-              field("supply", true, "nominal supply voltage", voltage),
-              field(
-                  "supplyLowest",
-                  true,
-                  "lowest voltage at the fuse blocks with the engine off, for drop checks",
-                  new FormShape.Formed("Voltage", "a voltage", "11.8 V")),
-              field(
-                  "splicePolicy",
-                  true,
-                  "what the maker allows on its wires",
-                  new FormShape.Words(List.of("none", "crimp", "crimp-or-solder"))),
-              field(
-                  "batteryPlace",
-                  true,
-                  "the place where the battery is isolated",
-                  new FormShape.Fields(
-                      "NewPlace",
-                      "place",
-                      List.of(
-                          field("name", true, "such as battery tray", new FormShape.Text()),
-                          field(
-                              "ambient",
-                              true,
-                              "highest temperature of the air there",
-                              new FormShape.Formed("Temperature", "a temperature", "60 °C"))))));
-      case EQUIPMENT ->
-          fields(
-              "NewEquipment",
-              kind,
-              name,
-              id,
-              field(
-                  "plug",
-                  false,
-                  "its first plug, if its housing is on a parts list already",
-                  new FormShape.Fields(
-                      "Plug",
-                      "plug",
-                      List.of(
-                          field("name", true, "such as main plug", new FormShape.Text()),
-                          field(
-                              "matesWith",
-                              true,
-                              "housing part, on the harness side",
-                              new FormShape.Text())))));
-      case PARTS -> fields("NewParts", kind, name, id);
-      case RULES ->
-          fields(
-              "NewRules",
-              kind,
-              name,
-              id,
-              field("hourlyRate", true, "price of an hour of work", money),
-              field(
-                  "numberCarryCost",
-                  true,
-                  "cost per kit sold of carrying one more part number",
-                  new FormShape.Formed("Money", "a sum of money", "5 EUR")));
-      case KIT ->
-          fields(
-              "Kit",
-              kind,
-              name,
-              id,
-              field("vehicle", true, "the vehicle it is for", new FormShape.Text()),
-              field("rules", true, "rules it is planned by", new FormShape.Text()),
-              field(
-                  "parts",
-                  true,
-                  "parts lists, searched in this order",
-                  new FormShape.Items(new FormShape.Text())),
-              field(
-                  "mounts",
-                  true,
-                  "where each plug goes: to a connector of the vehicle, or to a place",
-                  new FormShape.Items(
-                      new FormShape.Fields(
-                          "Mount",
-                          "mount",
-                          List.of(
-                              field("equipment", true, "", new FormShape.Text()),
-                              field("plug", true, "", new FormShape.Text()),
-                              field("connector", false, "", new FormShape.Text()),
-                              field("place", false, "", new FormShape.Text()))))));
-    };
-  }
-
-  private static FormShape.Fields fields(String type, DocumentKind kind, FormField... fields) {
-    return new FormShape.Fields(type, kind.noun().replaceFirst("^an? ", ""), List.of(fields));
-  }
-
-  private static FormField field(String key, boolean required, String meaning, FormShape shape) {
-    return FormField.of(key, required, meaning, shape);
-  }
 
   /** Makes the document. */
   public Made make(Map<String, List<String>> sent, Set<String> taken) {
@@ -223,6 +116,7 @@ public final class NewDocument {
       }
       case KIT ->
           List.of("vehicle", "rules", "parts", "mounts").forEach(it -> copy(said, tree, it));
+      case FINDING -> NewFinding.fill(tree, said);
     }
   }
 
@@ -257,9 +151,19 @@ public final class NewDocument {
     }
   }
 
-  /** The form as it is opened. */
-  public EditPage open(Shop shop) {
+  /**
+   * The form as it is opened.
+   *
+   * @param given what is known already, by key; keys that the form lacks are passed over
+   */
+  public EditPage open(Shop shop, Map<String, String> given) {
     ObjectNode usual = JsonNodeFactory.instance.objectNode();
+    given.forEach(
+        (key, text) -> {
+          if (!text.isBlank() && shape.field(key).isPresent()) {
+            usual.put(key, text);
+          }
+        });
     if (kind == DocumentKind.VEHICLE) {
       usual.put("supply", "12 V");
     } else if (kind == DocumentKind.KIT) {
@@ -268,6 +172,9 @@ public final class NewDocument {
       only(library, DocumentKind.RULES).ifPresent(it -> usual.set("rules", it));
       only(library, DocumentKind.PARTS).ifPresent(it -> usual.putArray("parts").add(it));
       usual.putArray("mounts").addObject();
+    } else if (kind == DocumentKind.FINDING && !usual.has("vehicle")) {
+      only(new Library(shop, kind, usual), DocumentKind.VEHICLE)
+          .ifPresent(it -> usual.set("vehicle", it));
     }
     return page(shop, Typed.opened(shape, usual, true), Complaints.none(), "");
   }
@@ -312,14 +219,19 @@ public final class NewDocument {
               "It starts with limits, allowances and times from published sources and common"
                   + " practice, each with its source; all can be changed.";
           case KIT -> "What is fitted to which vehicle. It is planned as soon as it is saved.";
+          case FINDING -> NewFinding.LEAD;
         };
     return new EditPage(
         "New " + noun,
         lead,
-        List.of(new EditPage.Link("Workspace", "/")),
+        kind == DocumentKind.FINDING
+            ? List.of(
+                new EditPage.Link("Workspace", "/"),
+                new EditPage.Link("Findings", Href.findings()))
+            : List.of(new EditPage.Link("Workspace", "/")),
         EditHref.fresh(kind.word()),
         0,
-        "/",
+        kind == DocumentKind.FINDING ? Href.findings() : "/",
         new FormMaker(typed, choices, complaints.atField()).controls(part),
         complaints,
         List.of(),

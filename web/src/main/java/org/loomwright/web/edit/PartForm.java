@@ -227,7 +227,7 @@ public final class PartForm {
     boolean room = many || items.isEmpty();
     return new EditPage.PartList(
         "part-" + field.key(),
-        Labels.of(field),
+        Labels.of(fields().type(), field),
         field.meaning(),
         items,
         new EditPage.Link(

@@ -5,12 +5,12 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.loomwright.model.document.Document;
 import org.loomwright.model.equipment.Equipment;
+import org.loomwright.model.finding.Finding;
 import org.loomwright.model.kit.Kit;
 import org.loomwright.model.kit.KitOrder;
 import org.loomwright.model.parts.Housing;
 import org.loomwright.model.parts.Parts;
 import org.loomwright.model.picture.Picture;
-import org.loomwright.model.picture.Pictures;
 import org.loomwright.model.rules.Rules;
 import org.loomwright.model.vehicle.Vehicle;
 import org.loomwright.model.workspace.KitOrders;
@@ -39,9 +39,7 @@ public record Shop(
     if (read instanceof Read.Good good) {
       return new Shop(where, good.workspace(), good.files(), List.of());
     }
-    Workspace nothing =
-        new Workspace(List.of(), List.of(), List.of(), List.of(), List.of(), Pictures.none());
-    return new Shop(where, nothing, List.of(), ((Read.Bad) read).problems());
+    return new Shop(where, Workspace.empty(), List.of(), ((Read.Bad) read).problems());
   }
 
   /** A vehicle by the part of its address. */
@@ -77,6 +75,11 @@ public record Shop(
                 KitOrders.resolve(workspace, kit.id()) instanceof KitOrders.Found found
                     ? Optional.of(found.order())
                     : Optional.empty());
+  }
+
+  /** A finding by the part of its address. */
+  public Optional<Finding> finding(String part) {
+    return find(workspace.findings(), part);
   }
 
   /** Kits for a vehicle. */

@@ -1,7 +1,6 @@
 package org.loomwright.web.shop;
 
 import java.util.List;
-import org.loomwright.model.picture.Pictures;
 import org.loomwright.model.workspace.Read;
 import org.loomwright.model.workspace.Workspace;
 import org.loomwright.model.workspace.WorkspaceReader;
@@ -15,9 +14,7 @@ record StoreSource(Store store, String where) implements ShopSource {
   public Read read() {
     WorkspaceContent content = store.workspaces().content();
     if (content.documents().isEmpty()) {
-      Workspace nothing =
-          new Workspace(List.of(), List.of(), List.of(), List.of(), List.of(), Pictures.none());
-      return new Read.Good(nothing, List.of());
+      return new Read.Good(Workspace.empty(), List.of());
     }
     return WorkspaceReader.read(content.documents(), content.pictures());
   }

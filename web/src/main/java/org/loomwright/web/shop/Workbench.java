@@ -2,9 +2,11 @@ package org.loomwright.web.shop;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.loomwright.model.document.Document;
 import org.loomwright.model.json.DocumentKind;
 import org.loomwright.store.DocumentKey;
+import org.loomwright.store.Documents;
 import org.loomwright.store.Revision;
 import org.loomwright.store.Store;
 
@@ -14,6 +16,7 @@ public final class Workbench implements AutoCloseable {
   private final PlanDesk desk = new PlanDesk();
   // Comparing two plans of one kit takes two desks, as each keeps one plan of a kit.
   private final List<PlanDesk> sides = List.of(new PlanDesk(), new PlanDesk());
+  private final ImpactDesk impacts = new ImpactDesk();
   private final Optional<Store> store;
   private final Optional<Example> example;
 
@@ -53,6 +56,11 @@ public final class Workbench implements AutoCloseable {
     return sides;
   }
 
+  /** What changes of vehicles do to their kits. */
+  public ImpactDesk impacts() {
+    return impacts;
+  }
+
   /** The store; absent where documents can be looked at only. */
   public Optional<Store> store() {
     return store;
@@ -65,8 +73,17 @@ public final class Workbench implements AutoCloseable {
 
   /** All documents of the store but pictures, readable or not; none where there is no store. */
   public List<DocumentKey> keys() {
+    return keys(Documents::newest);
+  }
+
+  /** Documents that are no longer used. */
+  public List<DocumentKey> retired() {
+    return keys(Documents::retired);
+  }
+
+  private List<DocumentKey> keys(Function<Documents, List<Revision>> which) {
     return store.stream()
-        .flatMap(it -> it.documents().newest().stream())
+        .flatMap(it -> which.apply(it.documents()).stream())
         .map(Revision::key)
         .filter(it -> !it.kind().equals(DocumentKey.PICTURE))
         .toList();
@@ -86,5 +103,6 @@ public final class Workbench implements AutoCloseable {
   public void close() {
     desk.close();
     sides.forEach(PlanDesk::close);
+    impacts.close();
   }
 }

@@ -97,6 +97,11 @@ public record FaceView(
     signs = List.copyOf(signs);
   }
 
+  /** Whether there is a face on file, on which cavities can be named. */
+  public boolean hasFace() {
+    return !picture.isEmpty();
+  }
+
   /**
    * A face.
    *

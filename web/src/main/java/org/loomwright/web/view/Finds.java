@@ -8,6 +8,8 @@ import java.util.stream.Stream;
 import org.loomwright.model.equipment.Equipment;
 import org.loomwright.model.equipment.Pin;
 import org.loomwright.model.equipment.Plug;
+import org.loomwright.model.finding.Finding;
+import org.loomwright.model.finding.FoundAt;
 import org.loomwright.model.parts.Housing;
 import org.loomwright.model.parts.Parts;
 import org.loomwright.model.vehicle.Circuit;
@@ -62,7 +64,23 @@ public final class Finds {
     shop.workspace()
         .rules()
         .forEach(it -> finds.add(new Find("rules", it.name(), it.id(), Href.rules(it.id()))));
+    shop.workspace().findings().forEach(it -> finding(it, finds));
     return finds.stream();
+  }
+
+  private static void finding(Finding finding, List<Find> finds) {
+    finds.add(
+        new Find(
+            "finding",
+            finding.name(),
+            Told.joined(
+                finding.id(),
+                finding.state().words(),
+                finding.vehicle(),
+                finding.at().map(FoundAt::text).orElse(""),
+                finding.vehicleNote().orElse(""),
+                finding.seen()),
+            Href.finding(finding.id())));
   }
 
   private static void vehicle(Shop shop, Vehicle vehicle, List<Find> finds) {

@@ -14,6 +14,7 @@ import org.loomwright.model.quantity.Display;
  * @param sought words in the search box
  * @param canChange whether pages can change the documents
  * @param who name the person signed with last; empty when they have not
+ * @param why what the person just wrote a change is for; empty when nothing was refused
  * @param notice what was just done
  * @param tour number of the stop of the tour, from 1
  */
@@ -26,5 +27,6 @@ public record Frame(
     String sought,
     boolean canChange,
     String who,
+    String why,
     Optional<Notice> notice,
     Optional<Integer> tour) {}

@@ -1,5 +1,7 @@
 package org.loomwright.web.view;
 
+import java.util.Locale;
+import org.loomwright.model.design.Verdict;
 import org.loomwright.planner.difference.Change;
 
 /** Whether a change is for the better, by sign and word. */
@@ -14,8 +16,22 @@ public final class Weights {
     return switch (change.weight()) {
       case WORSE -> "▼ worse:";
       case BETTER -> "▲ better:";
-      case NEUTRAL -> "● other:";
+      case NEUTRAL -> "● changed:";
     };
+  }
+
+  /** Sign of a verdict. */
+  public static String sign(Verdict verdict) {
+    return switch (verdict) {
+      case HOLDS -> "✓";
+      case MARGINAL -> "▲";
+      case FAILS -> "✕";
+    };
+  }
+
+  /** Class of a verdict. */
+  public static String css(Verdict verdict) {
+    return verdict.name().toLowerCase(Locale.ROOT);
   }
 
   /** Class of the line. */

@@ -1,0 +1,63 @@
+package org.loomwright.model.finding;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.loomwright.model.document.Document;
+import org.loomwright.model.evidence.How;
+
+/**
+ * Something seen on a real vehicle that the records did not say, comebacks included.
+ *
+ * @param id name used in addresses and references
+ * @param name short title
+ * @param revision revision as the shop writes it
+ * @param vehicle vehicle document it was seen on
+ * @param at what of the vehicle it concerns
+ * @param seen what was seen
+ * @param expected what the records say
+ * @param how how it is known
+ * @param when day it was seen, as ISO date
+ * @param by who saw it
+ * @param vehicleNote which vehicle it was, as the shop writes it: end of the serial number, plate,
+ *     job
+ * @param kit of a comeback: the kit that was fitted
+ * @param lead of a comeback: the lead of that kit, as its papers name it
+ * @param traits trait to the value that vehicle has, as far as it was looked at
+ * @param photos photos taken on the vehicle
+ * @param state what became of it
+ * @param outcome what was done about it, or why nothing was; needed unless it is open
+ * @param takenInto revision of the vehicle, as that document writes it, that holds it first
+ */
+public record Finding(
+    String id,
+    String name,
+    String revision,
+    String vehicle,
+    Optional<FoundAt> at,
+    String seen,
+    Optional<String> expected,
+    How how,
+    String when,
+    String by,
+    Optional<String> vehicleNote,
+    Optional<String> kit,
+    Optional<String> lead,
+    Map<String, String> traits,
+    List<FindingPhoto> photos,
+    FindingState state,
+    Optional<String> outcome,
+    Optional<String> takenInto)
+    implements Document {
+  public Finding {
+    traits = Collections.unmodifiableMap(new LinkedHashMap<>(traits));
+    photos = List.copyOf(photos);
+  }
+
+  /** Whether nobody has decided yet what follows from it. */
+  public boolean isOpen() {
+    return state == FindingState.OPEN;
+  }
+}
