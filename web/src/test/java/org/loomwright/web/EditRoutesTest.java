@@ -64,6 +64,7 @@ class EditRoutesTest {
                 "/equipment/heater",
                 "/parts/bench-stock",
                 "/rules/shop-rules",
+                "/finding/floor-cavity-wire",
                 "/kit/trailer/gap"));
     Set<String> seen = new LinkedHashSet<>();
     Set<String> sorts = new LinkedHashSet<>();
@@ -91,7 +92,8 @@ class EditRoutesTest {
 
   @Test
   void aChangeIsSavedAndLeadsBack() {
-    FormOnPage form = form("/edit/vehicle/packer?at=runs%2Fpillar-to-quarter&back=%2Fvehicle%2Fpacker%23runs");
+    FormOnPage form =
+        form("/edit/vehicle/packer?at=runs%2Fpillar-to-quarter&back=%2Fvehicle%2Fpacker%23runs");
     String length = form.get("f.length");
     String text = demo.text(DemoStore.VAN);
     String back = next(send(form.with("f.length", " 7 1/2 ft ")));
@@ -132,10 +134,13 @@ class EditRoutesTest {
     FormOnPage form = form("/add/vehicle/packer?to=places");
     next(send(form.with("f.name", "Left ärch, front").with("f.ambient", "60 °C")));
     assertThat(demo.text(DemoStore.VAN)).contains("\"id\": \"left-arch-front\"");
-    next(send(form("/add/vehicle/packer?to=places").with("f.name", "Left arch front").with("f.ambient", "50 °C")));
+    next(
+        send(
+            form("/add/vehicle/packer?to=places")
+                .with("f.name", "Left arch front")
+                .with("f.ambient", "50 °C")));
     assertThat(demo.text(DemoStore.VAN)).contains("\"id\": \"left-arch-front-2\"");
-    HttpResponse<String> ask =
-        browser.get("/remove/vehicle/packer?at=places%2Fleft-arch-front-2");
+    HttpResponse<String> ask = browser.get("/remove/vehicle/packer?at=places%2Fleft-arch-front-2");
     assertThat(ask.body()).contains("Left arch front", "50 °C");
     next(send(FormOnPage.of(ask.body()).with("who", "Anna")));
     assertThat(demo.text(DemoStore.VAN)).doesNotContain("left-arch-front-2");
@@ -152,7 +157,8 @@ class EditRoutesTest {
 
   @Test
   void rowsAreAddedWithoutLosingWhatWasTyped() {
-    FormOnPage form = form("/edit/vehicle/packer?at=runs%2Fpillar-to-quarter").with("f.follows", "typed before");
+    FormOnPage form =
+        form("/edit/vehicle/packer?at=runs%2Fpillar-to-quarter").with("f.follows", "typed before");
     HttpResponse<String> more = send(form.with("row", "more:f.near"));
     assertThat(more.statusCode()).isEqualTo(200);
     FormOnPage grown = FormOnPage.of(more.body()).with("who", "Anna");
@@ -160,7 +166,8 @@ class EditRoutesTest {
     int last = Integer.parseInt(grown.get("f.near~rows")) - 1;
     next(
         send(
-            grown.with("f.near." + last + ".what", "exhaust")
+            grown
+                .with("f.near." + last + ".what", "exhaust")
                 .with("f.near." + last + ".distance", "250 mm")));
     assertThat(demo.text(DemoStore.VAN)).contains("250 mm", "typed before");
   }
@@ -186,7 +193,8 @@ class EditRoutesTest {
     assertThat(moved).startsWith("/vehicle/packer?done=vehicle.packer.2");
     assertThat(demo.text(DemoStore.VAN)).isNotEqualTo(text);
     browser.post(
-        "/move/vehicle/packer", "at=runs%2Fpillar-to-quarter&by=-1&basedOn=2&back=/vehicle/packer&who=Anna");
+        "/move/vehicle/packer",
+        "at=runs%2Fpillar-to-quarter&by=-1&basedOn=2&back=/vehicle/packer&who=Anna");
     assertThat(demo.text(DemoStore.VAN)).isEqualTo(text);
   }
 
@@ -230,7 +238,8 @@ class EditRoutesTest {
                 .with("f.name", "Night shift")
                 .with("f.hourlyRate", "60 EUR")
                 .with("f.numberCarryCost", "4 EUR")));
-    assertThat(demo.text(new DocumentKey("rules", "night-shift"))).contains("the shop's own figure");
+    assertThat(demo.text(new DocumentKey("rules", "night-shift")))
+        .contains("the shop's own figure");
     next(
         send(
             form("/new/equipment")

@@ -12,7 +12,9 @@ import java.util.stream.Collectors;
 /** The large form of a page, filled as it stands there; sent as a browser sends it. */
 final class FormOnPage {
   private static final Pattern FORM =
-      Pattern.compile("<form action=\"([^\"]*)\" method=\"post\" class=\"form[^>]*>(.*?)</form>", Pattern.DOTALL);
+      Pattern.compile(
+          "<form action=\"([^\"]*)\" method=\"post\" class=\"form[^>]*>(.*?)</form>",
+          Pattern.DOTALL);
 
   private static final Pattern FIELD =
       Pattern.compile(

@@ -51,8 +51,14 @@ public record FactTable(
   public static List<FactTable> of(Rules rules) {
     List<FactTable> tables = new ArrayList<>();
     tables.add(sourced("limits, times and prices", PartPath.whole(), rules));
-    rules.electrics().ifPresent((Electrics it) -> tables.add(sourced("electrics", PartPath.of("electrics"), it)));
-    rules.runs().ifPresent((RunRules it) -> tables.add(sourced("runs and bundles", PartPath.of("runs"), it)));
+    rules
+        .electrics()
+        .ifPresent(
+            (Electrics it) -> tables.add(sourced("electrics", PartPath.of("electrics"), it)));
+    rules
+        .runs()
+        .ifPresent(
+            (RunRules it) -> tables.add(sourced("runs and bundles", PartPath.of("runs"), it)));
     return tables;
   }
 
