@@ -102,7 +102,8 @@ public record PastedTable(TableForm form, List<Row> rows, List<CellRemark> remar
     return letters(column) + row;
   }
 
-  static String letters(int column) {
+  /** The letters of a column, e.g. "AB" for 27. */
+  public static String letters(int column) {
     StringBuilder letters = new StringBuilder();
     for (int rest = column; rest >= 0; rest = rest / 26 - 1) {
       letters.insert(0, (char) ('A' + rest % 26));

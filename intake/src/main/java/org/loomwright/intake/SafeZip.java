@@ -1,14 +1,16 @@
 package org.loomwright.intake;
 
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
+import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
+import org.apache.commons.compress.archivers.zip.ZipFile;
 
 /**
  * Unpacks an archive with limits and packs it again, so that what reads it later can meet no more
@@ -32,21 +34,24 @@ final class SafeZip {
     long left = Limits.UNPACKED_BYTES;
     int entries = 0;
     byte[] buffer = new byte[8192];
-    try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(archive))) {
-      for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
+    // By the directory at its end: sizes in front of the parts need not be there or be right.
+    try (ZipFile zip = ZipFile.builder().setByteArray(archive).get()) {
+      for (ZipArchiveEntry entry : Collections.list(zip.getEntries())) {
         if (++entries > Limits.ENTRIES) {
           throw new Refused("the file holds more than " + Limits.ENTRIES + " parts");
         }
         String name =
             entry.getName().startsWith("/") ? entry.getName().substring(1) : entry.getName();
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        for (int read = in.read(buffer); read >= 0; read = in.read(buffer)) {
-          left -= read;
-          if (left < 0) {
-            throw new Refused(
-                "the file unpacks to more than " + (Limits.UNPACKED_BYTES >> 20) + " MB");
+        try (InputStream in = zip.getInputStream(entry)) {
+          for (int read = in.read(buffer); read >= 0; read = in.read(buffer)) {
+            left -= read;
+            if (left < 0) {
+              throw new Refused(
+                  "the file unpacks to more than " + (Limits.UNPACKED_BYTES >> 20) + " MB");
+            }
+            out.write(buffer, 0, read);
           }
-          out.write(buffer, 0, read);
         }
         String lower = name.toLowerCase(Locale.ROOT);
         boolean xml = lower.endsWith(".xml") || lower.endsWith(".rels");

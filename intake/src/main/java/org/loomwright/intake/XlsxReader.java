@@ -38,7 +38,7 @@ final class XlsxReader {
               + (Limits.FILE_BYTES >> 20)
               + " MB; save only the sheet with the connector's cavities");
     }
-    if (xlsx.length < 4 || xlsx[0] != 'P' || xlsx[1] != 'K') {
+    if (!isPacked(xlsx)) {
       return new Reading.Bad(
           "this is not an XLSX file; save the spreadsheet as XLSX, or copy its cells and paste them"
               + " as text");
@@ -53,6 +53,29 @@ final class XlsxReader {
       return new Reading.Bad(
           "the file can't be read as XLSX: it is damaged or of another kind; save it again, or copy"
               + " its cells and paste them as text");
+    }
+  }
+
+  /** Whether a file starts as a packed one does. */
+  static boolean isPacked(byte[] file) {
+    return file.length >= 4 && file[0] == 'P' && file[1] == 'K';
+  }
+
+  /** Names of the sheets, in the order of the file; none where reading it says what is wrong. */
+  static List<String> names(byte[] xlsx) {
+    if (xlsx.length > Limits.FILE_BYTES) {
+      return List.of();
+    }
+    try {
+      Map<String, byte[]> parts = SafeZip.parts(xlsx);
+      SheetExtent.check(parts);
+      try (ReadableWorkbook book =
+          new ReadableWorkbook(new ByteArrayInputStream(SafeZip.packed(parts)))) {
+        return book.getSheets().map(Sheet::getName).toList();
+      }
+    } catch (IOException | XMLStreamException | RuntimeException e) {
+      // Whatever the libraries below make of a damaged file, reading it has the words for it.
+      return List.of();
     }
   }
 

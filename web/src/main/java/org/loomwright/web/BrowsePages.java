@@ -65,7 +65,9 @@ final class BrowsePages implements Routes {
             "tour",
             bench.store().isPresent()
                 && TourStop.isIn(shop)
-                && Cookies.of(ctx, TourRoutes.TOUR).isEmpty()));
+                && Cookies.of(ctx, TourRoutes.TOUR).isEmpty(),
+            "retired",
+            bench.retired()));
   }
 
   private void vehicle(Context ctx) {
@@ -82,7 +84,7 @@ final class BrowsePages implements Routes {
         "vehicle.jte",
         Map.of(
             "view",
-            VehicleView.of(shop, vehicle.get()),
+            VehicleView.of(shop, vehicle.get(), PageWriter.units(ctx)),
             "findings",
             FindingCount.of(shop, vehicle.get())));
   }
@@ -92,7 +94,7 @@ final class BrowsePages implements Routes {
     Map<String, String> wanted = PageWriter.asked(ctx);
     Optional<FaceView> face =
         shop.vehicle(ctx.pathParam("id"))
-            .flatMap(it -> FaceView.of(shop, it, ctx.pathParam("face"), wanted));
+            .flatMap(it -> FaceView.of(shop, it, ctx.pathParam("face"), wanted, PageWriter.units(ctx)));
     if (face.isEmpty()) {
       writer.nothing(ctx, "connector or fuse block");
       return;
@@ -116,12 +118,12 @@ final class BrowsePages implements Routes {
 
   private void parts(Context ctx) {
     Shop shop = bench.now();
-    tables(ctx, shop, shop.parts(ctx.pathParam("id")), "parts list", it -> FactTable.of(it));
+    tables(ctx, shop, shop.parts(ctx.pathParam("id")), "parts list", it -> FactTable.of(it, PageWriter.units(ctx)));
   }
 
   private void rules(Context ctx) {
     Shop shop = bench.now();
-    tables(ctx, shop, shop.rules(ctx.pathParam("id")), "rules", it -> FactTable.of(it));
+    tables(ctx, shop, shop.rules(ctx.pathParam("id")), "rules", it -> FactTable.of(it, PageWriter.units(ctx)));
   }
 
   private void document(

@@ -2,6 +2,7 @@ package org.loomwright.web;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.loomwright.store.DocumentKey;
 import org.loomwright.store.Revision;
 import org.loomwright.store.Store;
@@ -43,9 +44,10 @@ final class Done {
         .map(it -> Notice.saved(store, it, history.get(0)));
   }
 
-  /** A document of the store by the parts of its address. */
+  /** A document of the store by the parts of its address, one that is no longer used too. */
   static Optional<DocumentKey> key(Store store, String kind, String id) {
-    return store.documents().newest().stream()
+    return Stream.concat(
+            store.documents().newest().stream(), store.documents().retired().stream())
         .map(Revision::key)
         .filter(it -> Href.part(it.kind()).equals(kind) && Href.part(it.id()).equals(id))
         .findFirst();

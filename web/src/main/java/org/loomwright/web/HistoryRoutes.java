@@ -30,6 +30,7 @@ final class HistoryRoutes implements Routes {
       routes.get("/history/{kind}/{id}", this::show);
       routes.post("/history/{kind}/{id}/back", this::goBack);
       routes.post("/history/{kind}/{id}/undo", this::undo);
+      routes.post("/history/{kind}/{id}/retire", this::retire);
     }
   }
 
@@ -75,16 +76,29 @@ final class HistoryRoutes implements Routes {
     save(ctx, before.get(), number);
   }
 
+  /** Takes a document out of use. */
+  private void retire(Context ctx) {
+    Optional<DocumentKey> key = key(ctx);
+    if (key.isEmpty()) {
+      writer.nothing(ctx, "document");
+      return;
+    }
+    refused(ctx, saver.retire(ctx, key.get(), PageWriter.number(ctx, "seen"), Back.of(ctx)));
+  }
+
   private void save(Context ctx, Version wanted, long basedOn) {
     List<Problem> problems =
         saver.save(ctx, wanted.revision().key(), wanted.content(), basedOn, Back.of(ctx));
+    refused(ctx, problems);
+  }
+
+  private void refused(Context ctx, List<Problem> problems) {
     if (!problems.isEmpty()) {
       writer.message(
           ctx,
           HttpStatus.UNPROCESSABLE_CONTENT,
-          "Not taken back",
-          "Nothing was changed, because it would not fit the other documents: "
-              + problems.get(0).words()
+          "Not changed",
+          "Nothing was changed: " + problems.get(0).words()
               + ".");
     }
   }

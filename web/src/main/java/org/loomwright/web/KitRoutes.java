@@ -120,7 +120,7 @@ final class KitRoutes implements Routes {
       writer.nothing(ctx, "check");
       return;
     }
-    KitView.Line line = KitView.line(pages.get(), row.get());
+    KitView.Line line = KitView.line(pages.get(), row.get(), PageWriter.units(ctx));
     writer.show(
         ctx,
         shop,

@@ -4,14 +4,22 @@ import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
 import io.javalin.http.HttpStatus;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import org.loomwright.model.quantity.Display;
+import org.loomwright.model.workspace.Workspace;
 import org.loomwright.web.shop.Shop;
 import org.loomwright.web.shop.TourStop;
 import org.loomwright.web.shop.Workbench;
+import org.loomwright.web.units.PageUnits;
+import org.loomwright.web.units.UnitWords;
+import org.loomwright.web.units.WrittenWords;
 import org.loomwright.web.view.Frame;
 import org.loomwright.web.view.Notice;
 
@@ -19,6 +27,23 @@ import org.loomwright.web.view.Notice;
 final class PageWriter {
   /** What the switch between light and dark can be set to. */
   static final List<String> LOOKS = List.of("auto", "light", "dark");
+
+  /** The cookie that keeps the units, and what it can hold. */
+  static final String UNITS = "units";
+
+  static final String METRIC = "metric";
+  static final String INCH = "inch";
+
+  /** Pages that show; those that quote, compare or change what is on file keep it as it is. */
+  private static final Set<String> IN_UNITS =
+      Set.of(
+          "vehicle.jte",
+          "face.jte",
+          "equipment.jte",
+          "tables.jte",
+          "kit.jte",
+          "trace.jte",
+          "sum.jte");
 
   private static final String SPOKEN = "spoken";
 
@@ -60,7 +85,25 @@ final class PageWriter {
   void show(Context ctx, Shop shop, String title, String page, Map<String, Object> things) {
     Map<String, Object> all = new LinkedHashMap<>(things);
     all.put("frame", frame(ctx, shop.where(), title));
-    ctx.html(render(page, all));
+    String html = render(page, all);
+    ctx.html(IN_UNITS.contains(page) ? inUnits(ctx, shop, html) : html);
+  }
+
+  /** The units a person wants to see. */
+  static Display units(Context ctx) {
+    return Cookies.of(ctx, UNITS).equals(INCH) ? Display.US : Display.METRIC;
+  }
+
+  private static String inUnits(Context ctx, Shop shop, String html) {
+    Display units = units(ctx);
+    if (units == Display.METRIC && !html.contains("AWG")) {
+      return html;
+    }
+    Workspace files = shop.workspace();
+    Set<String> written = new LinkedHashSet<>();
+    List.of(files.vehicles(), files.equipment(), files.kits(), files.parts(), files.rules())
+        .forEach(it -> written.addAll(WrittenWords.in(it)));
+    return new PageUnits(units, new UnitWords(units, written)).of(html);
   }
 
   String render(String page, Map<String, Object> things) {
@@ -75,11 +118,15 @@ final class PageWriter {
     return new Frame(
         title,
         LOOKS.contains(look) ? look : "auto",
+        units(ctx),
         ctx.path() + (query == null ? "" : "?" + query),
         where,
         Optional.ofNullable(ctx.queryParam("q")).orElse(""),
         bench.store().isPresent(),
-        Cookies.of(ctx, Saver.WHO),
+        Saver.name(ctx),
+        ctx.method() == HandlerType.POST
+            ? Optional.ofNullable(ctx.formParam(Saver.WHY)).orElse("")
+            : "",
         notice(ctx),
         bench.store().flatMap(it -> TourStop.number(Cookies.of(ctx, TourRoutes.TOUR))));
   }

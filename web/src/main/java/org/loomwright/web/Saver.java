@@ -5,6 +5,7 @@ import io.javalin.http.HttpStatus;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.loomwright.model.workspace.Problem;
 import org.loomwright.store.DocumentKey;
 import org.loomwright.store.Draft;
@@ -46,13 +47,40 @@ final class Saver {
    * @return problems because of which nothing was saved; when there is none the answer is given
    */
   List<Problem> save(Context ctx, DocumentKey key, String text, long basedOn, String back) {
-    Optional<Signature> by = signature(ctx);
+    return save(ctx, key, text, basedOn, back, "");
+  }
+
+  /**
+   * Saves, and tells the history what was done where the person did not say what for.
+   *
+   * @param back page to show after it
+   * @param done what was done, in words
+   */
+  List<Problem> save(
+      Context ctx, DocumentKey key, String text, long basedOn, String back, String done) {
+    return edit(
+        ctx, key, by -> new Edits(store()).save(new Draft(key, text, by), basedOn), back, done);
+  }
+
+  /** Says that a document is no longer used; answers as {@link #save} does. */
+  List<Problem> retire(Context ctx, DocumentKey key, long basedOn, String back) {
+    return edit(ctx, key, by -> new Edits(store()).retire(key, basedOn, by), back, "");
+  }
+
+  private List<Problem> edit(
+      Context ctx,
+      DocumentKey key,
+      Function<Signature, Edits.Outcome> edit,
+      String back,
+      String done) {
+    Optional<Signature> by =
+        signature(ctx).map(it -> it.why().isEmpty() ? new Signature(it.who(), done) : it);
     if (by.isEmpty()) {
       return List.of(NO_NAME);
     }
     Edits.Outcome outcome;
     try {
-      outcome = new Edits(store()).save(new Draft(key, text, by.get()), basedOn);
+      outcome = edit.apply(by.get());
     } catch (StoreException refusal) {
       LOG.info("A change of {} was not saved.", key.shown(), refusal);
       return List.of(new Problem("", "", "", String.valueOf(refusal.getMessage())));
@@ -67,7 +95,7 @@ final class Saver {
   /** Who signs, with their reason; empty when no name was given. The name is kept for next time. */
   static Optional<Signature> signature(Context ctx) {
     String typed = Optional.ofNullable(ctx.formParam(WHO)).orElse("").strip();
-    String who = typed.isEmpty() ? Cookies.of(ctx, WHO) : typed;
+    String who = name(ctx);
     if (who.isBlank()) {
       return Optional.empty();
     }
@@ -76,6 +104,12 @@ final class Saver {
     }
     String why = Optional.ofNullable(ctx.formParam(WHY)).orElse("").strip();
     return Optional.of(new Signature(who, why));
+  }
+
+  /** The name a person signs with: as typed, else as kept; empty when there is none. */
+  static String name(Context ctx) {
+    String typed = Optional.ofNullable(ctx.formParam(WHO)).orElse("").strip();
+    return typed.isEmpty() ? Cookies.of(ctx, WHO) : typed;
   }
 
   /** What is said where a save lacks a name. */

@@ -10,6 +10,15 @@ final class SettingRoutes implements Routes {
   @Override
   public void add(RoutesConfig routes) {
     routes.post("/look", SettingRoutes::look);
+    routes.post("/units", SettingRoutes::units);
+  }
+
+  private static void units(Context ctx) {
+    String units = String.valueOf(ctx.formParam(PageWriter.UNITS));
+    if (units.equals(PageWriter.METRIC) || units.equals(PageWriter.INCH)) {
+      Cookies.keep(ctx, PageWriter.UNITS, units);
+    }
+    ctx.redirect(Back.of(ctx), HttpStatus.SEE_OTHER);
   }
 
   private static void look(Context ctx) {

@@ -48,10 +48,15 @@ final class Site {
             new TextRoutes(bench, writer, saver),
             new EditRoutes(bench, writer, saver),
             new NewRoutes(bench, writer, saver),
+            new CompareRoutes(bench, writer, saver),
             new FindingRoutes(bench, writer, saver),
             new ImpactRoutes(bench, writer),
             new HistoryRoutes(bench, writer, saver),
-            new CompareRoutes(bench, writer, saver));
+            new PasteRoutes(bench, writer, saver),
+            new PictureRoutes(bench, writer, saver),
+            new PhotoRoutes(bench, writer, saver),
+            new MapRoutes(bench, writer, saver),
+            new PlanRoutes(bench, writer, saver));
     return Javalin.create(
         config -> {
           config.startup.showJavalinBanner = false;
@@ -59,6 +64,8 @@ final class Site {
           config.http.maxRequestSize = LARGEST_FORM;
           config.jetty.multipartConfig.maxFileSize(LARGEST_UPLOAD_MB, SizeUnit.MB);
           config.jetty.multipartConfig.maxTotalRequestSize(LARGEST_UPLOAD_MB + 1, SizeUnit.MB);
+          config.jetty.modifyServletContextHandler(
+              it -> it.setMaxFormContentSize((int) LARGEST_FORM));
           config.jetty.modifyServer(it -> it.setStopTimeout(LONGEST_STOP_MS));
           config.staticFiles.add(
               files -> {

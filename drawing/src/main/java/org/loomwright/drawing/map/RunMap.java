@@ -7,6 +7,7 @@ import org.loomwright.drawing.Lettering;
 import org.loomwright.drawing.ink.Sheet;
 import org.loomwright.model.design.Plan;
 import org.loomwright.model.picture.Picture;
+import org.loomwright.model.quantity.Display;
 import org.loomwright.model.vehicle.Vehicle;
 
 /**
@@ -54,7 +55,18 @@ public final class RunMap {
    */
   public static String svg(
       Plan plan, Vehicle vehicle, Optional<Picture> picture, double widthMm, Lettering lettering) {
-    return pages(plan, vehicle, picture, widthMm, Double.POSITIVE_INFINITY, lettering).get(0);
+    return svg(plan, vehicle, picture, widthMm, lettering, Display.METRIC);
+  }
+
+  /** The same with lengths in the wanted units. */
+  public static String svg(
+      Plan plan,
+      Vehicle vehicle,
+      Optional<Picture> picture,
+      double widthMm,
+      Lettering lettering,
+      Display units) {
+    return pages(plan, vehicle, picture, widthMm, Double.POSITIVE_INFINITY, lettering, units).get(0);
   }
 
   /**
@@ -70,6 +82,17 @@ public final class RunMap {
       double widthMm,
       double heightMm,
       Lettering lettering) {
+    return pages(plan, vehicle, picture, widthMm, heightMm, lettering, Display.METRIC);
+  }
+
+  private static List<String> pages(
+      Plan plan,
+      Vehicle vehicle,
+      Optional<Picture> picture,
+      double widthMm,
+      double heightMm,
+      Lettering lettering,
+      Display units) {
     if (!(widthMm >= LEAST_WIDTH_MM)) {
       throw new IllegalArgumentException(
           "a run map of " + widthMm + " mm is too narrow; give " + LEAST_WIDTH_MM + " mm or more");
@@ -77,7 +100,7 @@ public final class RunMap {
     RunGraph graph = RunGraph.of(plan, vehicle);
     List<Boolean> always = graph.leads().stream().map(it -> EndRows.always(plan, it)).toList();
     Optional<String> data = picture.map(Picture::dataUri);
-    Scene scene = scene(graph, vehicle, widthMm, heightMm);
+    Scene scene = scene(graph, vehicle, widthMm, heightMm, units);
     List<Block> blocks = new ArrayList<>();
     blocks.add(
         new Block() {
@@ -96,21 +119,22 @@ public final class RunMap {
   }
 
   /** The most telling scene that is low enough. */
-  private static Scene scene(RunGraph graph, Vehicle vehicle, double widthMm, double heightMm) {
+  private static Scene scene(
+      RunGraph graph, Vehicle vehicle, double widthMm, double heightMm, Display units) {
     boolean narrow = widthMm < CARDS_FROM_MM;
     double size = narrow ? SIZE_NARROW_MM : SIZE_MM;
     if (!narrow) {
       for (double rowMm : new double[] {30, 24}) {
-        Scene trial = new Scene(graph, vehicle.planView(), widthMm, true, rowMm, size);
+        Scene trial = new Scene(graph, vehicle.planView(), widthMm, true, rowMm, size, units);
         if (trial.heightMm() <= heightMm) {
           return trial;
         }
       }
     }
-    Scene trial = new Scene(graph, vehicle.planView(), widthMm, false, 18, size);
+    Scene trial = new Scene(graph, vehicle.planView(), widthMm, false, 18, size, units);
     return trial.heightMm() <= heightMm
         ? trial
-        : new Scene(graph, vehicle.planView(), widthMm, false, 11, size);
+        : new Scene(graph, vehicle.planView(), widthMm, false, 11, size, units);
   }
 
   private static List<String> stacked(

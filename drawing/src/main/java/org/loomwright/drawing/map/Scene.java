@@ -10,6 +10,7 @@ import org.loomwright.drawing.ink.Sheet;
 import org.loomwright.drawing.ink.Sheet.Hold;
 import org.loomwright.drawing.ink.Spot;
 import org.loomwright.drawing.ink.Words;
+import org.loomwright.model.quantity.Display;
 import org.loomwright.model.vehicle.PlanView;
 
 /** Where everything on the map stands. */
@@ -39,6 +40,7 @@ final class Scene {
   private static final double NAME_COST_MOST = 9;
 
   private final RunGraph graph;
+  private final Display units;
   private final MapLayout layout;
   private final double size;
   private final double pitch;
@@ -68,8 +70,10 @@ final class Scene {
       double widthMm,
       boolean onMap,
       double rowMm,
-      double size) {
+      double size,
+      Display units) {
     this.graph = graph;
+    this.units = units;
     this.size = size;
     boolean roomForCards = onMap && graph.stops().stream().anyMatch(it -> it.at().isPresent());
     // Beside a plan view cards stand at its sides too.
@@ -132,7 +136,10 @@ final class Scene {
       if (run.from() == run.to()) {
         continue;
       }
-      String length = String.format(Locale.ROOT, "%.0f mm", run.lengthMm());
+      String length =
+          units == Display.METRIC
+              ? String.format(Locale.ROOT, "%.0f mm", run.lengthMm())
+              : units.lengthMm(run.lengthMm());
       List<String> lines =
           switch (run.state()) {
             case USED ->

@@ -13,13 +13,13 @@ public enum Display {
   /** Inches, AWG, °F. */
   US(UnitSystem.US);
 
-  /** Below this a length is a strip length or a crimp height, and 1/32 in is too coarse. */
+  /** Below this a length is a strip length or a crimp height, of which thousandths count. */
   private static final double FINE_BELOW_MM = 10;
 
-  private static final double MM_PER_INCH = 25.4;
+  /** Sizes less than this apart are the same wire. */
+  private static final double SAME_SIZE = 0.01;
 
-  /** 1/32 in is less than 1 mm, so whole millimetres stay apart. */
-  private static final int PARTS_OF_INCH = 32;
+  private static final double MM_PER_INCH = 25.4;
 
   private final UnitSystem system;
 
@@ -34,7 +34,8 @@ public enum Display {
 
   /**
    * As written; a size written the other way always keeps the one as written, because that is the
-   * wire to buy: "2.08 mm² (14 AWG)", "2.5 mm² (nearest 13 AWG)".
+   * wire to buy: "2.08 mm² (14 AWG)", "2.5 mm² (nearest 13 AWG)". Only a size within 1 % of a gauge
+   * is shown as that gauge alone: see {@link #areaMm2}.
    */
   public String show(WireSize size) {
     if (size.isAwg()) {
@@ -45,9 +46,39 @@ public enum Display {
               + size.label()
               + ")";
     }
-    return this == METRIC
-        ? size.text()
-        : size.label() + " (nearest " + Awg.label(Awg.nearest(size.areaMm2())) + ")";
+    return this == METRIC ? size.text() : gaugeOf(size.areaMm2(), size.label());
+  }
+
+  /**
+   * A size known by its area alone. Metric: to 0.01 mm². US: the gauge within 1 % of it, e.g. "14
+   * AWG" for 2.08 mm², else the area with the gauge nearest to it, "2.5 mm² (nearest 13 AWG)".
+   *
+   * @param areaMm2 in mm², finite, above zero
+   */
+  public String areaMm2(double areaMm2) {
+    String metric = Plain.rounded(areaMm2, 2) + " mm²";
+    return this == METRIC ? metric : gaugeOf(areaMm2, metric);
+  }
+
+  /**
+   * The gauge of an area: "14 AWG" within 1 % of it, else "nearest 13 AWG".
+   *
+   * @param areaMm2 in mm², finite, above zero
+   */
+  public static String gauge(double areaMm2) {
+    int gauge = Awg.nearest(areaMm2);
+    boolean same = Math.abs(areaMm2 / Awg.areaMm2(gauge) - 1) <= SAME_SIZE;
+    return (same ? "" : "nearest ") + Awg.label(gauge);
+  }
+
+  private static String gaugeOf(double areaMm2, String metric) {
+    String gauge = gauge(areaMm2);
+    return gauge.startsWith("nearest") ? metric + " (" + gauge + ")" : gauge;
+  }
+
+  /** The unit lengths are shown in: "mm" or "in". */
+  public String lengthUnit() {
+    return this == METRIC ? "mm" : "in";
   }
 
   /** As written, or converted to a tenth of a degree. */
@@ -58,18 +89,22 @@ public enum Display {
   }
 
   /**
-   * Metric: to 0.1 mm, below 10 mm to 0.01 mm. US: to 1/32 in, below 10 mm (about 0.4 in) to 0.001
+   * Metric: to 0.1 mm, below 10 mm to 0.01 mm. US: to 0.01 in, below 10 mm (about 0.4 in) to 0.001
    * in.
    *
    * @param lengthMm in mm, finite
    */
   public String lengthMm(double lengthMm) {
+    return bareLengthMm(lengthMm) + " " + lengthUnit();
+  }
+
+  /** As {@link #lengthMm}, without the unit. */
+  public String bareLengthMm(double lengthMm) {
     boolean fine = Math.abs(lengthMm) < FINE_BELOW_MM;
     if (this == METRIC) {
-      return Plain.rounded(lengthMm, fine ? 2 : 1) + " mm";
+      return Plain.rounded(lengthMm, fine ? 2 : 1);
     }
-    double inches = lengthMm / MM_PER_INCH;
-    return (fine ? Plain.rounded(inches, 3) : thirtySeconds(inches)) + " in";
+    return Plain.rounded(lengthMm / MM_PER_INCH, fine ? 3 : 2);
   }
 
   /**
@@ -89,18 +124,5 @@ public enum Display {
 
   private static int areaDecimals(double areaMm2) {
     return areaMm2 < 1 ? 3 : 2;
-  }
-
-  private static String thirtySeconds(double inches) {
-    long parts = Math.round(Math.abs(inches) * PARTS_OF_INCH);
-    long whole = parts / PARTS_OF_INCH;
-    long top = parts % PARTS_OF_INCH;
-    String sign = inches < 0 && parts != 0 ? "-" : "";
-    if (top == 0) {
-      return sign + whole;
-    }
-    long shared = Long.lowestOneBit(top);
-    String fraction = (top / shared) + "/" + (PARTS_OF_INCH / shared);
-    return sign + (whole == 0 ? fraction : whole + " " + fraction);
   }
 }

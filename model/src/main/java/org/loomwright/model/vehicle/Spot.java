@@ -59,7 +59,7 @@ public sealed interface Spot {
    * @throws IllegalArgumentException when the text has none of these forms
    */
   @JsonCreator
-  static Spot of(String text) {
+  public static Spot of(String text) {
     String[] words = text.strip().split(" +", -1);
     if (words.length == 3 && words[0].equals("cavity")) {
       return new OfCavity(words[1], words[2]);

@@ -17,6 +17,7 @@ import org.loomwright.model.design.Case;
 import org.loomwright.model.design.NeedGap;
 import org.loomwright.model.design.NetworkBranch;
 import org.loomwright.model.design.NetworkState;
+import org.loomwright.model.quantity.Display;
 import org.loomwright.papers.words.Figures;
 import org.loomwright.papers.words.Names;
 
@@ -28,13 +29,21 @@ import org.loomwright.papers.words.Names;
 public final class KitCircuits {
   private final Names names;
 
-  private KitCircuits(Names names) {
+  private final Display units;
+
+  private KitCircuits(Names names, Display units) {
     this.names = names;
+    this.units = units;
   }
 
   /** The circuits of a plan, in the order of its needs. */
   public static List<KitCircuit> of(Names names) {
-    return new KitCircuits(names).make();
+    return of(names, Display.METRIC);
+  }
+
+  /** The same, lengths and wire sizes in the wanted units. */
+  public static List<KitCircuit> of(Names names, Display units) {
+    return new KitCircuits(names, units).make();
   }
 
   /** A way in one state of the networks. */
@@ -142,7 +151,7 @@ public final class KitCircuits {
 
   private KitCircuit circuit(String need, List<Found> same) {
     Found worst = same.stream().reduce((a, b) -> b.leftV() < a.leftV() ? b : a).orElseThrow();
-    PartMaker maker = new PartMaker(names, worst.state().cases());
+    PartMaker maker = new PartMaker(names, worst.state().cases(), units);
     List<StripPart> out = new ArrayList<>();
     if (!worst.out().isEmpty()) {
       out.add(maker.battery(Trail.battery(worst.state())));

@@ -15,6 +15,7 @@ import org.loomwright.model.design.Lead;
 import org.loomwright.model.design.LeadEnd;
 import org.loomwright.model.design.NetworkBranch;
 import org.loomwright.model.vehicle.Circuit;
+import org.loomwright.model.quantity.Display;
 import org.loomwright.papers.words.Figures;
 import org.loomwright.papers.words.Names;
 
@@ -33,12 +34,15 @@ final class PartMaker {
 
   private final Names names;
   private final List<String> cases;
+  private final Display units;
 
   /**
    * @param cases cases that stand together
+   * @param units units of lengths and sizes
    */
-  PartMaker(Names names, List<String> cases) {
+  PartMaker(Names names, List<String> cases, Display units) {
     this.names = names;
+    this.units = units;
     this.cases = List.copyOf(cases);
   }
 
@@ -110,9 +114,9 @@ final class PartMaker {
     return new Wire(
         from.equals(to) ? from : from + " → " + to,
         lead.id(),
-        Figures.area(lead.areaMm2()) + " mm²",
+        Figures.size(lead.areaMm2(), units),
         lead.colour().code(),
-        Figures.mm(lead.lengthMm()) + " mm",
+        length(lead.lengthMm()),
         figures(branch));
   }
 
@@ -158,10 +162,14 @@ final class PartMaker {
     return new Wire(
         FACTORY,
         bare(name),
-        circuit.map(it -> it.wire().text()).orElse(""),
+        circuit.map(it -> units == Display.METRIC ? it.wire().text() : units.show(it.wire())).orElse(""),
         circuit.map(it -> it.colour().code()).orElse(""),
-        circuit.flatMap(Circuit::length).map(it -> Figures.mm(it.mm()) + " mm").orElse(""),
+        circuit.flatMap(Circuit::length).map(it -> length(it.mm())).orElse(""),
         figures(branch));
+  }
+
+  private String length(double lengthMm) {
+    return Figures.mm(lengthMm, units) + " " + units.lengthUnit();
   }
 
   private Optional<Circuit> circuit(String name) {

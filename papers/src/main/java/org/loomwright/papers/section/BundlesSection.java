@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.loomwright.drawing.bundle.BundleSection;
 import org.loomwright.model.design.Bundle;
+import org.loomwright.model.quantity.Display;
 import org.loomwright.papers.page.Html;
 import org.loomwright.papers.words.Figures;
 
@@ -60,12 +61,12 @@ final class BundlesSection implements Section {
     facts.add(
         new String[] {
           "Size",
-          Figures.mm(bundle.lengthMm())
-              + " mm long, "
-              + Figures.fineMm(tenths(bundle.diameterMm()))
-              + " mm across, "
-              + Figures.fineMm(tenths(bundle.overallMm()))
-              + " mm over the covering"
+          length(pack, bundle.lengthMm())
+              + " long, "
+              + fine(pack, bundle.diameterMm())
+              + " across, "
+              + fine(pack, bundle.overallMm())
+              + " over the covering"
         });
     facts.add(
         new String[] {
@@ -77,7 +78,7 @@ final class BundlesSection implements Section {
         });
     facts.add(
         new String[] {
-          "Bends", "radius of at least " + Figures.mm(Math.ceil(bundle.bendRadiusMm())) + " mm"
+          "Bends", "radius of at least " + length(pack, Math.ceil(bundle.bendRadiusMm()))
         });
     facts.add(
         new String[] {
@@ -95,9 +96,8 @@ final class BundlesSection implements Section {
         + " ("
         + it.part()
         + "), over "
-        + Figures.mm(it.lengthMm())
-        + " mm"
-        + it.tapeMm().map(tape -> ", " + metres(tape) + " m of tape").orElse("")
+        + length(pack, it.lengthMm())
+        + it.tapeMm().map(tape -> ", " + metres(pack, tape) + " of tape").orElse("")
         + it.fill().map(fill -> ", filled to " + Figures.share(fill)).orElse("");
   }
 
@@ -108,7 +108,7 @@ final class BundlesSection implements Section {
         + " ("
         + it.part()
         + ")"
-        + (it.count() > 1 ? ", " + Figures.mm(it.spacingMm()) + " mm apart" : "");
+        + (it.count() > 1 ? ", " + length(pack, it.spacingMm()) + " apart" : "");
   }
 
   private static String passage(Pack pack, Bundle.Passage it) {
@@ -118,8 +118,8 @@ final class BundlesSection implements Section {
             .map(part -> "fit " + pack.names().part(part) + " (" + part + ")")
             .orElse("as it is")
         + ": bore "
-        + Figures.fineMm(tenths(it.boreMm()))
-        + " mm, filled to "
+        + fine(pack, it.boreMm())
+        + ", filled to "
         + Figures.share(it.fill());
   }
 
@@ -127,7 +127,18 @@ final class BundlesSection implements Section {
     return Math.round(10 * mm) / 10.0;
   }
 
-  private static String metres(double mm) {
-    return Figures.quantity(Math.ceil(mm / 10) / 100);
+  private static String length(Pack pack, double mm) {
+    return Figures.mm(mm, pack.units()) + " " + pack.units().lengthUnit();
+  }
+
+  private static String fine(Pack pack, double mm) {
+    double shown = pack.units() == Display.METRIC ? tenths(mm) : mm;
+    return Figures.fineMm(shown, pack.units()) + " " + pack.units().lengthUnit();
+  }
+
+  private static String metres(Pack pack, double mm) {
+    return pack.units() == Display.METRIC
+        ? Figures.quantity(Math.ceil(mm / 10) / 100) + " m"
+        : length(pack, mm);
   }
 }

@@ -2,6 +2,8 @@ package org.loomwright.papers.section;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import org.loomwright.model.quantity.Display;
+import org.loomwright.model.quantity.Length;
 import org.loomwright.papers.page.Column;
 import org.loomwright.papers.page.Html;
 import org.loomwright.papers.words.BenchEnd;
@@ -32,23 +34,28 @@ final class CutSection implements Section {
         "p",
         "",
         "In bench order: by wire and colour, longest first. Cut lengths are rounded up to "
-            + pack.order().rules().cutRounding().value().text()
+            + rule(pack, pack.order().rules().cutRounding().value())
             + " and may be off by "
-            + pack.order().rules().cutTolerance().value().text()
+            + rule(pack, pack.order().rules().cutTolerance().value())
             + ". Print the label near both ends before the terminals go on.");
     html.table(
         List.of(
             Column.key("Label", 11),
             Column.text("Wire", 9.5),
             Column.text("Colour", 6.5),
-            Column.number("Cut mm", 5),
-            Column.number("Strip A mm", 5),
+            Column.number(Figures.head("Cut mm", pack.units()), 5),
+            Column.number(Figures.head("Strip A mm", pack.units()), 5),
             Column.text("End A", 23),
-            Column.number("Strip B mm", 5),
+            Column.number(Figures.head("Strip B mm", pack.units()), 5),
             Column.text("End B", 23),
             Column.text("In kit", 9),
             Column.text("Done", 3)),
         CutList.of(pack.names()).stream().map(it -> row(pack, it)).toList());
+  }
+
+  /** The paper quotes a rule as it stands in the rules. */
+  private static String rule(Pack pack, Length rule) {
+    return pack.units() == Display.METRIC ? rule.text() : pack.units().show(rule);
   }
 
   private static List<String> row(Pack pack, CutLine it) {
@@ -56,25 +63,25 @@ final class CutSection implements Section {
         it.lead().label(),
         it.wireName(),
         it.lead().colour().text() + "\n" + it.lead().colour().code(),
-        Figures.mm(it.lead().cutMm()),
-        strip(it.a()),
-        end(it.a()),
-        strip(it.b()),
-        end(it.b()),
+        Figures.mm(it.lead().cutMm(), pack.units()),
+        strip(pack, it.a()),
+        end(pack, it.a()),
+        strip(pack, it.b()),
+        end(pack, it.b()),
         it.numbers().size() > 1 && it.numbers().size() == pack.plan().design().partNumbers().size()
             ? "all"
             : String.join("\n", it.numbers()),
         "\u2610");
   }
 
-  private static String strip(BenchEnd end) {
-    return end.stripMm().map(Figures::fineMm).orElse("none");
+  private static String strip(Pack pack, BenchEnd end) {
+    return end.stripMm().map(it -> Figures.fineMm(it, pack.units())).orElse("none");
   }
 
-  private static String end(BenchEnd end) {
+  private static String end(Pack pack, BenchEnd end) {
     return java.util.stream.Stream.of(
             end.name().equals(end.part()) ? end.part() : end.name() + " (" + end.part() + ")",
-            crimp(end),
+            crimp(pack, end),
             end.goesTo().startsWith("spliced") || end.goesTo().startsWith("parked")
                 ? ""
                 : "to " + end.goesTo())
@@ -82,11 +89,16 @@ final class CutSection implements Section {
         .collect(Collectors.joining("\n"));
   }
 
-  private static String crimp(BenchEnd end) {
+  private static String crimp(Pack pack, BenchEnd end) {
     return java.util.stream.Stream.of(
             end.tool().map(it -> it.contains("tool") ? it : "tool " + it).orElse(""),
             end.crimpHeightMm()
-                .map(it -> "crimp\u00A0height\u00A0" + Figures.fineMm(it) + " mm")
+                .map(
+                    it ->
+                        "crimp\u00A0height\u00A0"
+                            + Figures.fineMm(it, pack.units())
+                            + " "
+                            + pack.units().lengthUnit())
                 .orElse(""),
             end.seal().map(it -> "seal\u00A0" + it).orElse(""))
         .filter(words -> !words.isEmpty())

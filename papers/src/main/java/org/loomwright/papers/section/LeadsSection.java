@@ -40,8 +40,8 @@ final class LeadsSection implements Section {
             Column.text("To (end B)", 16),
             Column.text("Wire", 9),
             Column.text("Colour", 6.5),
-            Column.number("Area mm²", 4.5),
-            Column.number("Length mm", 5.5),
+            Column.number(Figures.head("Area mm²", pack.units()), 4.5),
+            Column.number(Figures.head("Length mm", pack.units()), 5.5),
             Column.number("Load A", 4),
             Column.number("Fuse A", 5.5),
             Column.text("Otherwise than made", 22)),
@@ -65,8 +65,8 @@ final class LeadsSection implements Section {
         names.end(it.b()),
         names.part(it.wire()),
         it.colour().text() + "\n" + it.colour().code(),
-        Figures.area(it.areaMm2()),
-        Figures.mm(it.lengthMm()),
+        Figures.area(it.areaMm2(), pack.units()),
+        Figures.mm(it.lengthMm(), pack.units()),
         Figures.amps(it.currentA()),
         it.own().isPresent() ? "own lead" : it.fuseA() == 0 ? "ground" : Figures.amps(it.fuseA()),
         Stream.of(names.otherwise("A", it.a()), names.otherwise("B", it.b()))
@@ -82,9 +82,9 @@ final class LeadsSection implements Section {
           .computeIfAbsent(
               List.of(
                   it.runs().stream().map(run -> run(pack, run)).collect(Collectors.joining("; ")),
-                  Figures.mm(it.pathMm()),
-                  Figures.mm(it.toleranceWorstMm()),
-                  Figures.mm(it.toleranceRssMm())),
+                  Figures.mm(it.pathMm(), pack.units()),
+                  Figures.mm(it.toleranceWorstMm(), pack.units()),
+                  Figures.mm(it.toleranceRssMm(), pack.units())),
               way -> new ArrayList<>())
           .add(it.id());
     }
@@ -100,9 +100,9 @@ final class LeadsSection implements Section {
         List.of(
             Column.key("Leads", 12),
             Column.text("Along", 60),
-            Column.number("Path mm", 9),
-            Column.number("Off by at most mm", 10),
-            Column.number("Likely mm", 9)),
+            Column.number(Figures.head("Path mm", pack.units()), 9),
+            Column.number(Figures.head("Off by at most mm", pack.units()), 10),
+            Column.number(Figures.head("Likely mm", pack.units()), 9)),
         rows);
   }
 

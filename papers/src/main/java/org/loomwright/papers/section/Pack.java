@@ -4,6 +4,7 @@ import java.util.List;
 import org.loomwright.drawing.Lettering;
 import org.loomwright.model.design.Plan;
 import org.loomwright.model.kit.KitOrder;
+import org.loomwright.model.quantity.Display;
 import org.loomwright.papers.words.Names;
 
 /**
@@ -11,8 +12,14 @@ import org.loomwright.papers.words.Names;
  *
  * @param names the kit, its plan and the names in it
  * @param lettering how text gets into pictures
+ * @param units units lengths and wire sizes are shown in
  */
-public record Pack(Names names, Lettering lettering) {
+public record Pack(Names names, Lettering lettering, Display units) {
+
+  /** As printed: in metric units. */
+  public Pack(Names names, Lettering lettering) {
+    this(names, lettering, Display.METRIC);
+  }
 
   /** The kit as ordered. */
   public KitOrder order() {

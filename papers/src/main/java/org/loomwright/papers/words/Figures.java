@@ -5,6 +5,7 @@ import java.math.BigInteger;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Map;
+import org.loomwright.model.quantity.Display;
 
 /** How numbers are written on paper. Every number of the pack goes through here. */
 public final class Figures {
@@ -13,6 +14,7 @@ public final class Figures {
 
   private static final char MINUS = '\u2212';
   private static final int MOST_DECIMALS = 6;
+  private static final double MM_PER_INCH = 25.4;
   private static final double SECONDS_PER_HOUR = 3600;
 
   /** Below this, mm are those of wires and terminals, of which tenths count. */
@@ -32,6 +34,41 @@ public final class Figures {
   /** A strip length or crimp height in mm, to a hundredth, without needless zeros. */
   public static String fineMm(double lengthMm) {
     return upTo(lengthMm, 2);
+  }
+
+  /** A length along a lead in the wanted units, without its unit. */
+  public static String mm(double lengthMm, Display units) {
+    return units == Display.METRIC || !Double.isFinite(lengthMm)
+        ? mm(lengthMm)
+        : sign(units.bareLengthMm(lengthMm));
+  }
+
+  /** A fine length in the wanted units, without its unit. */
+  public static String fineMm(double lengthMm, Display units) {
+    return units == Display.METRIC || !Double.isFinite(lengthMm)
+        ? fineMm(lengthMm)
+        : sign(units.bareLengthMm(lengthMm));
+  }
+
+  /** A conductor area under a heading that gives mm², or with its own unit where that is not so. */
+  public static String area(double areaMm2, Display units) {
+    return isMetric(areaMm2, units) ? area(areaMm2) : units.areaMm2(areaMm2);
+  }
+
+  /** A conductor area with its unit. */
+  public static String size(double areaMm2, Display units) {
+    return isMetric(areaMm2, units) ? area(areaMm2) + " mm²" : units.areaMm2(areaMm2);
+  }
+
+  /** Heading of a column of lengths in mm or of areas in mm², as it is in the wanted units. */
+  public static String head(String metric, Display units) {
+    return units == Display.METRIC
+        ? metric
+        : metric.endsWith(" mm²") ? "Size" : metric.replaceFirst(" mm$", " in");
+  }
+
+  private static boolean isMetric(double areaMm2, Display units) {
+    return units == Display.METRIC || !(areaMm2 > 0) || Double.isInfinite(areaMm2);
   }
 
   /** A current in A, one decimal where needed. */
@@ -123,6 +160,29 @@ public final class Figures {
       beside = fixed(other, decimals);
     }
     return withUnit(text, unit);
+  }
+
+  /** As {@link #figureBeside(double, double, String)}, lengths and sizes in the wanted units. */
+  public static String figureBeside(double value, double other, String unit, Display units) {
+    if (units == Display.US && unit.equals("mm") && Double.isFinite(value)) {
+      return inchesBeside(value, other);
+    }
+    String shown = figureBeside(value, other, unit);
+    return unit.equals("mm²") && !isMetric(value, units)
+        ? shown + " (" + Display.gauge(value) + ")"
+        : shown;
+  }
+
+  private static String inchesBeside(double valueMm, double otherMm) {
+    String text = sign(Display.US.bareLengthMm(valueMm));
+    if (valueMm != otherMm && Double.isFinite(otherMm)) {
+      String beside = sign(Display.US.bareLengthMm(otherMm));
+      for (int decimals = 3; text.equals(beside) && decimals <= MOST_DECIMALS; decimals++) {
+        text = fixed(valueMm / MM_PER_INCH, decimals);
+        beside = fixed(otherMm / MM_PER_INCH, decimals);
+      }
+    }
+    return withUnit(text, "in");
   }
 
   /** Nobody thinks of hours in seconds. */

@@ -78,7 +78,10 @@ final class Choices {
           Map.entry("Mount.equipment", it -> it.documents(DocumentKind.EQUIPMENT)),
           Map.entry("Mount.plug", Choices::plugs),
           Map.entry("Mount.connector", it -> it.ofVehicle("connectors")),
-          Map.entry("Mount.place", Choices::places));
+          Map.entry("Mount.place", Choices::places),
+          Map.entry("OwnLead.from", Choices::ownEnds),
+          Map.entry("OwnLead.to", Choices::ownEnds),
+          Map.entry("OwnLead.when", Choices::conditions));
 
   /** Fields that can name nothing but what is there. */
   private static final Set<String> ONLY =
@@ -198,9 +201,9 @@ final class Choices {
   private List<Choice> cavities() {
     JsonNode housing =
         around("Housing")
-            .or(() -> around("Connector").map(it -> housing(it.path("housing"))))
-            .or(() -> around("FuseBlock").map(it -> housing(it.path("face"))))
-            .or(() -> around("Plug").map(it -> housing(it.path("matesWith"))))
+            .or(() -> around("Connector").map(it -> library.housing(it.path("housing"))))
+            .or(() -> around("FuseBlock").map(it -> library.housing(it.path("face"))))
+            .or(() -> around("Plug").map(it -> library.housing(it.path("matesWith"))))
             .orElse(MissingNode.getInstance());
     return housing
         .path("cavities")
@@ -208,13 +211,6 @@ final class Choices {
         .map(it -> new Choice(it.path("number").asString(""), ""))
         .filter(it -> !it.value().isEmpty())
         .toList();
-  }
-
-  private JsonNode housing(JsonNode id) {
-    return Library.items(library.all(DocumentKind.PARTS), "housings")
-        .filter(it -> it.path("id").equals(id))
-        .findFirst()
-        .orElse(MissingNode.getInstance());
   }
 
   private List<Choice> plugs() {
@@ -238,29 +234,11 @@ final class Choices {
   }
 
   private List<Choice> spots() {
-    List<Choice> spots = new ArrayList<>();
-    JsonNode vehicle = library.own();
-    for (JsonNode it : vehicle.path("connectors")) {
-      for (JsonNode cavity : housing(it.path("housing")).path("cavities")) {
-        spots.add(spot("cavity " + id(it) + " " + cavity.path("number").asString(""), it));
-      }
-    }
-    for (JsonNode it : vehicle.path("fuseBlocks")) {
-      for (JsonNode slot : it.path("slots")) {
-        spots.add(spot("slot " + id(it) + " " + id(slot), it));
-      }
-    }
-    vehicle.path("grounds").forEach(it -> spots.add(spot("ground " + id(it), it)));
-    vehicle.path("places").forEach(it -> spots.add(spot("loose " + id(it), it)));
-    Set<String> units = new LinkedHashSet<>();
-    for (JsonNode it : vehicle.path("circuits")) {
-      units.add(it.path("from").asString(""));
-      it.path("to").forEach(to -> units.add(to.asString("")));
-    }
-    units.stream()
-        .filter(it -> it.startsWith("unit "))
-        .forEach(it -> spots.add(new Choice(it, "")));
-    return spots;
+    return WireEnds.ofVehicle(library);
+  }
+
+  private List<Choice> ownEnds() {
+    return WireEnds.ofKit(library, nearestVehicles());
   }
 
   /** What of a vehicle a finding can concern. */
@@ -269,7 +247,7 @@ final class Choices {
     for (JsonNode vehicle : vehicles()) {
       for (JsonNode it : vehicle.path("connectors")) {
         things.add(spot("connector " + id(it), it));
-        for (JsonNode cavity : housing(it.path("housing")).path("cavities")) {
+        for (JsonNode cavity : library.housing(it.path("housing")).path("cavities")) {
           things.add(spot("cavity " + id(it) + " " + cavity.path("number").asString(""), it));
         }
       }

@@ -63,6 +63,7 @@ public record Complaints(Map<String, String> atField, List<Complaint> all, Strin
     for (Problem it : problems) {
       if (it.path().equals("who") && it.document().isEmpty()) {
         noName = it.message();
+        all.add(new Complaint("your name", noName, "#who"));
         continue;
       }
       Optional<DocumentKey> of = it.document().isEmpty() ? Optional.of(key) : key(it, shop, key);
@@ -76,7 +77,7 @@ public record Complaints(Map<String, String> atField, List<Complaint> all, Strin
         String needed = words.get(field.get());
         message = blank && needed != null ? "this is needed: " + needed : message;
         atField.merge(field.get(), message, (one, two) -> one + "; " + two);
-        all.add(new Complaint(it.path(), message, "#" + field.get()));
+        all.add(new Complaint(Labels.ofName(field.get()), message, "#" + field.get()));
       } else {
         String where = own ? it.path() : (it.document() + ", " + it.path());
         all.add(new Complaint(where, message, href(it.path(), of, own, tree, back)));

@@ -1,6 +1,8 @@
 package org.loomwright.web.edit;
 
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.loomwright.model.json.FormField;
 import org.loomwright.model.json.FormShape;
 
@@ -63,5 +65,13 @@ final class Labels {
   /** What one row is called. */
   static String one(FormShape.Fields shape) {
     return ONE.getOrDefault(shape.type(), shape.noun());
+  }
+
+  /** What a field is called by its name in the form, e.g. "near, no. 1, distance". */
+  static String ofName(String name) {
+    return Stream.of(name.split("\\."))
+        .skip(1)
+        .map(it -> it.matches("\\d+") ? "no. " + (Integer.parseInt(it) + 1) : FormField.words(it))
+        .collect(Collectors.joining(", "));
   }
 }

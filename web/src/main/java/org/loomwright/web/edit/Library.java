@@ -11,6 +11,7 @@ import org.loomwright.model.json.DocumentWriter;
 import org.loomwright.model.json.JsonText;
 import org.loomwright.web.shop.Shop;
 import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.MissingNode;
 
 /** Documents as trees, those of the shop and the one that is being edited as its form has it. */
 final class Library {
@@ -58,6 +59,14 @@ final class Library {
       return it.node();
     }
     throw new IllegalStateException("a document was written as broken JSON");
+  }
+
+  /** The housing with a part number; missing when there is none. */
+  JsonNode housing(JsonNode id) {
+    return items(all(DocumentKind.PARTS), "housings")
+        .filter(it -> it.path("id").equals(id))
+        .findFirst()
+        .orElse(MissingNode.getInstance());
   }
 
   /** Names of the pictures there are. */

@@ -3,8 +3,10 @@ package org.loomwright.web.shop;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import org.loomwright.model.json.JsonText;
 import org.loomwright.model.workspace.NamedText;
 import org.loomwright.model.workspace.Problem;
@@ -13,6 +15,7 @@ import org.loomwright.model.workspace.WorkspaceReader;
 import org.loomwright.store.DocumentKey;
 import org.loomwright.store.Draft;
 import org.loomwright.store.SaveResult;
+import org.loomwright.store.Signature;
 import org.loomwright.store.Store;
 import org.loomwright.store.Version;
 import org.loomwright.store.WorkspaceContent;
@@ -67,6 +70,22 @@ public final class Edits {
     return new Kept(store.documents().save(draft, basedOn));
   }
 
+  /**
+   * Says that a document is no longer used, unless another still needs it. Its history stays.
+   *
+   * @param basedOn number of the revision the person knows of
+   */
+  public Outcome retire(DocumentKey key, long basedOn, Signature by) {
+    WorkspaceContent content = store.workspaces().content();
+    List<NamedText> rest =
+        content.documents().stream().filter(it -> !isOf(key, it)).toList();
+    List<Problem> problems =
+        rest.isEmpty() ? List.of() : added(content, rest, content.pictures(), "");
+    return problems.isEmpty()
+        ? new Kept(store.documents().retire(key, basedOn, by))
+        : new Refused(problems);
+  }
+
   /** What would be the newest text; empty where the store is going to refuse or to ask. */
   private Optional<JsonNode> result(Draft draft, long basedOn) {
     if (!(JsonText.parse(draft.content()) instanceof JsonText.Tree yours)) {
@@ -99,6 +118,9 @@ public final class Edits {
 
   private List<Problem> broughtIn(DocumentKey key, JsonNode text) {
     WorkspaceContent content = store.workspaces().content();
+    if (key.kind().equals(DocumentKey.PICTURE)) {
+      return added(content, content.documents(), pictures(key, text, content), "");
+    }
     List<NamedText> texts = new ArrayList<>(content.documents());
     String name = key.id() + "." + key.kind() + ".json";
     int at = 0;
@@ -111,14 +133,29 @@ public final class Edits {
     } else {
       texts.add(new NamedText(name, text.toString()));
     }
-    if (!(WorkspaceReader.read(texts, content.pictures()) instanceof Read.Bad after)) {
+    return added(content, texts, content.pictures(), name);
+  }
+
+  /** The pictures with another one under a name. */
+  private Map<String, byte[]> pictures(DocumentKey key, JsonNode text, WorkspaceContent content) {
+    Map<String, byte[]> pictures = new TreeMap<>(content.pictures());
+    store
+        .pictures()
+        .bytes(text.path("blob").asString(""))
+        .ifPresent(it -> pictures.put(key.id(), it));
+    return pictures;
+  }
+
+  /** Problems that are not there yet, those of one document first. */
+  private static List<Problem> added(
+      WorkspaceContent content, List<NamedText> texts, Map<String, byte[]> pictures, String own) {
+    if (!(WorkspaceReader.read(texts, pictures) instanceof Read.Bad after)) {
       return List.of();
     }
     Set<Problem> before = new HashSet<>();
     if (WorkspaceReader.read(content.documents(), content.pictures()) instanceof Read.Bad bad) {
       before.addAll(bad.problems());
     }
-    String own = name;
     List<Problem> problems = new ArrayList<>();
     after.problems().stream()
         .filter(it -> it.document().equals(own) && !before.contains(it))

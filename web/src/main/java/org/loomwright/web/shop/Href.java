@@ -18,6 +18,41 @@ public final class Href {
     return vehicle(vehicle) + "/face/" + part(id);
   }
 
+  /** Where a pinout of a connector is pasted. */
+  public static String paste(String vehicle, String id) {
+    return face(vehicle, id) + "/paste";
+  }
+
+  /** Where a photo of a connector or fuse block is chosen and marked. */
+  public static String photo(String vehicle, String id) {
+    return face(vehicle, id) + "/photo";
+  }
+
+  /** All pictures. */
+  public static String pictures() {
+    return "/pictures";
+  }
+
+  /** A picture and what is known of it. */
+  public static String picture(String name) {
+    return "/pictures/of/" + part(name);
+  }
+
+  /** The bytes of a picture, which never change at this address. */
+  public static String pictureFile(String name, String hash) {
+    return "/pictures/file/" + part(name) + "?v=" + value(hash);
+  }
+
+  /** The map of a vehicle, to be worked on. */
+  public static String map(String vehicle) {
+    return vehicle(vehicle) + "/map";
+  }
+
+  /** Size and picture of a vehicle's plan view. */
+  public static String planView(String vehicle) {
+    return map(vehicle) + "/view";
+  }
+
   /** A piece of equipment. */
   public static String equipment(String id) {
     return "/equipment/" + part(id);
@@ -150,6 +185,11 @@ public final class Href {
   /** Where a form asks for one revision to be taken back. */
   public static String undo(String kind, String id) {
     return history(kind, id) + "/undo";
+  }
+
+  /** Where a form takes a document out of use. */
+  public static String retire(String kind, String id) {
+    return history(kind, id) + "/retire";
   }
 
   /** A document as text. */

@@ -18,6 +18,7 @@ import org.loomwright.drawing.strip.CircuitStrip;
 import org.loomwright.model.design.Plan;
 import org.loomwright.model.kit.KitOrder;
 import org.loomwright.model.picture.Picture;
+import org.loomwright.model.quantity.Display;
 import org.loomwright.model.vehicle.PlanView;
 import org.loomwright.papers.circuit.KitCircuit;
 import org.loomwright.papers.circuit.KitCircuits;
@@ -48,16 +49,19 @@ public final class KitPages {
   private final Names names;
   private final Standing standing;
   private final List<CheckRow> checks;
-  private final Pack pack;
-  private final Map<Stage, Once<List<Part>>> parts = new EnumMap<>(Stage.class);
+  private final Map<Display, Map<Stage, Once<List<Part>>>> parts = new EnumMap<>(Display.class);
 
   private KitPages(KitOrder order, Plan plan) {
     this.names = new Names(order, plan);
     this.standing = Standing.of(plan);
     this.checks = List.copyOf(CheckRow.of(plan));
-    this.pack = new Pack(names, Lettering.fitted());
-    for (Stage stage : Stage.values()) {
-      parts.put(stage, new Once<>(() -> make(stage)));
+    for (Display units : Display.values()) {
+      Pack pack = new Pack(names, Lettering.fitted(), units);
+      Map<Stage, Once<List<Part>>> stages = new EnumMap<>(Stage.class);
+      for (Stage stage : Stage.values()) {
+        stages.put(stage, new Once<>(() -> make(pack, stage)));
+      }
+      parts.put(units, stages);
     }
   }
 
@@ -91,12 +95,15 @@ public final class KitPages {
     return names.plan();
   }
 
-  /** Parts of a stage. */
-  public List<Part> of(Stage stage) {
-    return Optional.ofNullable(parts.get(stage)).map(Once::get).orElse(List.of());
+  /** Parts of a stage, lengths and wire sizes in the wanted units. */
+  public List<Part> of(Stage stage, Display units) {
+    return Optional.ofNullable(parts.get(units))
+        .flatMap(it -> Optional.ofNullable(it.get(stage)))
+        .map(Once::get)
+        .orElse(List.of());
   }
 
-  private List<Part> make(Stage stage) {
+  private List<Part> make(Pack pack, Stage stage) {
     Map<String, Section> sections =
         Pack.sections().stream().collect(Collectors.toMap(Section::id, Function.identity()));
     String guide = Href.kit(order().kit().id(), Stage.GUIDE);
@@ -137,11 +144,18 @@ public final class KitPages {
             .flatMap(PlanView::picture)
             .flatMap(it -> pack.order().pictures().find(it.file()));
     return both(
-        width -> RunMap.svg(pack.plan(), pack.order().vehicle(), picture, width, pack.lettering()));
+        width ->
+            RunMap.svg(
+                pack.plan(),
+                pack.order().vehicle(),
+                picture,
+                width,
+                pack.lettering(),
+                pack.units()));
   }
 
   private static String strips(Pack pack) {
-    List<KitCircuit> circuits = KitCircuits.of(pack.names());
+    List<KitCircuit> circuits = KitCircuits.of(pack.names(), pack.units());
     if (circuits.isEmpty()) {
       return "<p>No circuit of this kit has been worked out.</p>";
     }
@@ -188,7 +202,7 @@ public final class KitPages {
           String svg = BoardSvg.document(board.plan(), sheet, board.words());
           markup
               .append(
-                  "<div class=\"picture scrolls\" tabindex=\"0\" role=\"group\""
+                  "<div class=\"picture scrolls as-written\" tabindex=\"0\" role=\"group\""
                       + " aria-label=\"Build board, scrolls sideways\">")
               .append(flexible(svg.substring(svg.indexOf("<svg"))))
               .append("</div>");

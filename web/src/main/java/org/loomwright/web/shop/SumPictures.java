@@ -18,6 +18,7 @@ import org.loomwright.papers.page.Html;
 import org.loomwright.papers.section.Pack;
 import org.loomwright.papers.words.Figures;
 import org.loomwright.papers.words.Names;
+import org.loomwright.web.units.UnitWords;
 
 /** Pictures of the checks: heat and drop as bars, fuses against their wires. */
 final class SumPictures {
@@ -98,7 +99,7 @@ final class SumPictures {
         new ProtectionPlot(
             // The heading says where it is.
             it.fuse().replaceFirst(" A (in|of|before) .*", " A"),
-            it.wire(),
+            new UnitWords(pack.units(), List.of()).of(it.wire()),
             points(it.earliest()),
             points(it.latest()),
             points(it.damage()),

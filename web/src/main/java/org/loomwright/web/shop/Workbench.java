@@ -2,9 +2,11 @@ package org.loomwright.web.shop;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.loomwright.model.document.Document;
 import org.loomwright.model.json.DocumentKind;
 import org.loomwright.store.DocumentKey;
+import org.loomwright.store.Documents;
 import org.loomwright.store.Revision;
 import org.loomwright.store.Store;
 
@@ -71,8 +73,17 @@ public final class Workbench implements AutoCloseable {
 
   /** All documents of the store but pictures, readable or not; none where there is no store. */
   public List<DocumentKey> keys() {
+    return keys(Documents::newest);
+  }
+
+  /** Documents that are no longer used. */
+  public List<DocumentKey> retired() {
+    return keys(Documents::retired);
+  }
+
+  private List<DocumentKey> keys(Function<Documents, List<Revision>> which) {
     return store.stream()
-        .flatMap(it -> it.documents().newest().stream())
+        .flatMap(it -> which.apply(it.documents()).stream())
         .map(Revision::key)
         .filter(it -> !it.kind().equals(DocumentKey.PICTURE))
         .toList();

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.loomwright.model.equipment.Need;
 import org.loomwright.model.equipment.Pin;
+import org.loomwright.model.quantity.Display;
 
 /** What a pin of a piece of equipment needs, in words. */
 public final class EquipmentView {
@@ -35,11 +36,11 @@ public final class EquipmentView {
   }
 
   /** Everything else it asks for. */
-  public static String rest(Pin pin) {
-    return pin.need().map(EquipmentView::rest).orElse("");
+  public static String rest(Pin pin, Display units) {
+    return pin.need().map(it -> rest(it, units)).orElse("");
   }
 
-  private static String rest(Need it) {
+  private static String rest(Need it, Display units) {
     List<String> words = new ArrayList<>();
     add(words, "at least ", it.minimumVoltage().map(v -> v.text() + " at the pin"));
     it.draws().ifPresent(form -> words.add("draws constant " + Told.words(form)));
@@ -48,7 +49,7 @@ public final class EquipmentView {
       words.add("a fuse of its own");
     }
     add(words, "fuse at most ", it.fuseAtMost().map(a -> a.text()));
-    add(words, "wire of at least ", it.leastArea().map(a -> a.text()));
+    add(words, "wire of at least ", it.leastArea().map(units::show));
     if (!it.shareWith().isEmpty()) {
       words.add("may share with " + Told.list(it.shareWith()));
     }

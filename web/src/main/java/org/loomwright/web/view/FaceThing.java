@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.loomwright.drawing.CavityMark;
 import org.loomwright.model.parts.Housing;
+import org.loomwright.model.quantity.Display;
 import org.loomwright.model.vehicle.Circuit;
 import org.loomwright.model.vehicle.Connector;
 import org.loomwright.model.vehicle.FacePhoto;
@@ -42,7 +43,7 @@ record FaceThing(
     List<String> notes,
     Map<String, List<String>> lines) {
 
-  static FaceThing of(Vehicle vehicle, Connector it, Shop shop) {
+  static FaceThing of(Vehicle vehicle, Connector it, Shop shop, Display units) {
     Optional<Housing> housing = shop.housing(it.housing());
     List<String> notes = new ArrayList<>();
     it.presentWhen().filter(Told::differs).ifPresent(w -> notes.add("There " + Told.onBuilds(w)));
@@ -58,7 +59,7 @@ record FaceThing(
     housing.ifPresent(
         face -> face.cavities().forEach(c -> lines.put(c.number(), new ArrayList<>())));
     for (Map.Entry<String, List<String>> line : lines.entrySet()) {
-      wires(vehicle, new Spot.OfCavity(it.id(), line.getKey()), line.getValue());
+      wires(vehicle, new Spot.OfCavity(it.id(), line.getKey()), line.getValue(), units);
       it.cavity(line.getKey())
           .ifPresent(
               fact -> {
@@ -85,7 +86,7 @@ record FaceThing(
         lines);
   }
 
-  static FaceThing of(Vehicle vehicle, FuseBlock it, Shop shop) {
+  static FaceThing of(Vehicle vehicle, FuseBlock it, Shop shop, Display units) {
     Optional<Housing> housing = it.face().flatMap(shop::housing);
     Map<String, List<String>> lines = new LinkedHashMap<>();
     for (Slot slot : it.slots()) {
@@ -102,7 +103,7 @@ record FaceThing(
                   "at most " + slot.maxRating().text(),
                   "metal fitted " + Told.onBuilds(slot.metalWhen()))));
       known.add("Fed: " + slot.fedBlade() + ". To the load: " + slot.loadBlade() + ".");
-      wires(vehicle, new Spot.OfSlot(it.id(), slot.id()), known);
+      wires(vehicle, new Spot.OfSlot(it.id(), slot.id()), known, units);
       known.add("Known from: " + Told.evidence(slot.evidence()));
       lines.put(slot.id(), known);
     }
@@ -122,13 +123,13 @@ record FaceThing(
         lines);
   }
 
-  private static void wires(Vehicle vehicle, Spot spot, List<String> lines) {
+  private static void wires(Vehicle vehicle, Spot spot, List<String> lines, Display units) {
     for (Circuit it : vehicle.circuits()) {
       if (it.from().equals(spot) || it.to().contains(spot)) {
         lines.add(
             Figures.capital(it.name())
                 + ": "
-                + Told.joined(it.wire().text(), it.colour().text())
+                + Told.joined(units.show(it.wire()), it.colour().text())
                 + ", "
                 + Told.onBuilds(it.presentWhen()));
       }

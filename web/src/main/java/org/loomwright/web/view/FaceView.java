@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.loomwright.drawing.FaceLegend;
+import org.loomwright.model.quantity.Display;
 import org.loomwright.model.vehicle.Section;
 import org.loomwright.model.vehicle.ServiceRecipe;
 import org.loomwright.model.vehicle.Vehicle;
@@ -96,6 +97,11 @@ public record FaceView(
     signs = List.copyOf(signs);
   }
 
+  /** Whether there is a face on file, on which cavities can be named. */
+  public boolean hasFace() {
+    return !picture.isEmpty();
+  }
+
   /**
    * A face.
    *
@@ -103,13 +109,13 @@ public record FaceView(
    * @param wanted what the address asks for: "side", "latch" and "cavity"; empty when it doesn't
    */
   public static Optional<FaceView> of(
-      Shop shop, Vehicle vehicle, String part, Map<String, String> wanted) {
+      Shop shop, Vehicle vehicle, String part, Map<String, String> wanted, Display units) {
     Optional<FaceView> connector =
         vehicle.connectors().stream()
             .filter(it -> Href.part(it.id()).equals(part))
             .findFirst()
             .map(
-                it -> new FaceMaker(shop, vehicle, wanted, FaceThing.of(vehicle, it, shop)).make());
+                it -> new FaceMaker(shop, vehicle, wanted, FaceThing.of(vehicle, it, shop, units)).make());
     return connector.or(
         () ->
             vehicle.fuseBlocks().stream()
@@ -117,7 +123,7 @@ public record FaceView(
                 .findFirst()
                 .map(
                     it ->
-                        new FaceMaker(shop, vehicle, wanted, FaceThing.of(vehicle, it, shop))
+                        new FaceMaker(shop, vehicle, wanted, FaceThing.of(vehicle, it, shop, units))
                             .make()));
   }
 }

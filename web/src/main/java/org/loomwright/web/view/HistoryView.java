@@ -41,6 +41,11 @@ public record HistoryView(DocumentKey key, List<Entry> entries) {
     return entries.isEmpty() ? 0 : entries.get(0).revision().number();
   }
 
+  /** Whether the document is in use. */
+  public boolean used() {
+    return !entries.isEmpty() && !entries.get(0).revision().retired();
+  }
+
   /** The history of a document. */
   public static HistoryView of(Store store, DocumentKey key) {
     List<Entry> entries = new ArrayList<>();

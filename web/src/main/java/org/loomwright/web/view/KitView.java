@@ -8,6 +8,7 @@ import org.loomwright.model.design.Check;
 import org.loomwright.model.design.TraceLine;
 import org.loomwright.model.design.Verdict;
 import org.loomwright.model.kit.KitOrder;
+import org.loomwright.model.quantity.Display;
 import org.loomwright.papers.words.CheckRow;
 import org.loomwright.papers.words.Figures;
 import org.loomwright.web.shop.Href;
@@ -129,13 +130,13 @@ public record KitView(KitOrder order, Stage stage, Planned planned) {
   }
 
   /** The checks, the worst first; quiet ones compare ratings, sizes and counts. */
-  public List<Line> checks(boolean quiet) {
+  public List<Line> checks(boolean quiet, Display units) {
     return pages()
         .map(
             pages ->
                 pages.checks().stream()
                     .filter(it -> it.quiet() == quiet)
-                    .map(it -> line(pages, it))
+                    .map(it -> line(pages, it, units))
                     .toList())
         .orElse(List.of());
   }
@@ -148,7 +149,7 @@ public record KitView(KitOrder order, Stage stage, Planned planned) {
   }
 
   /** One line of the checks. */
-  public static Line line(KitPages pages, CheckRow row) {
+  public static Line line(KitPages pages, CheckRow row, Display units) {
     Check it = row.first();
     return new Line(
         row.number(),
@@ -157,9 +158,9 @@ public record KitView(KitOrder order, Stage stage, Planned planned) {
         it.name(),
         row.subjects(pages.names()),
         String.join(", ", it.cases()),
-        Figures.figureBeside(it.figure(), it.limit(), it.unit()),
+        Figures.figureBeside(it.figure(), it.limit(), it.unit(), units),
         (it.atMost() ? "at most " : "at least ")
-            + Figures.figureBeside(it.limit(), it.figure(), it.unit()),
+            + Figures.figureBeside(it.limit(), it.figure(), it.unit(), units),
         Figures.margin(it.margin()),
         it.source(),
         Href.trace(pages.order().kit().id(), row.number()));
@@ -173,8 +174,8 @@ public record KitView(KitOrder order, Stage stage, Planned planned) {
   }
 
   /** A value of a trace with its unit. */
-  public static String value(TraceLine line) {
-    return Amounts.of(line.value(), line.unit());
+  public static String value(TraceLine line, Display units) {
+    return Amounts.of(line.value(), line.unit(), units);
   }
 
   private static String sign(Verdict verdict) {

@@ -18,6 +18,7 @@ import org.loomwright.model.design.Proof;
 import org.loomwright.model.kit.Kit;
 import org.loomwright.model.parts.Housing;
 import org.loomwright.model.picture.Picture;
+import org.loomwright.model.quantity.Display;
 import org.loomwright.model.vehicle.Connector;
 import org.loomwright.model.vehicle.FuseBlock;
 import org.loomwright.model.vehicle.KnownVehicle;
@@ -89,7 +90,7 @@ public record VehicleView(
   }
 
   /** The page of a vehicle. */
-  public static VehicleView of(Shop shop, Vehicle vehicle) {
+  public static VehicleView of(Shop shop, Vehicle vehicle, Display units) {
     Builds builds = Builds.of(KnownVehicle.of(vehicle));
     Optional<Picture> picture =
         vehicle.planView().flatMap(PlanView::picture).flatMap(it -> shop.picture(it.file()));
@@ -102,8 +103,8 @@ public record VehicleView(
         vehicle,
         shop.kitsOn(vehicle),
         Figures.builds(builds.possible().count()),
-        map(vehicle, picture, WIDE_MM),
-        map(vehicle, picture, NARROW_MM),
+        map(vehicle, picture, WIDE_MM, units),
+        map(vehicle, picture, NARROW_MM, units),
         faces(shop, vehicle),
         compared,
         facts.stream().map(it -> it.row(builds, compared)).toList());
@@ -161,7 +162,8 @@ public record VehicleView(
   }
 
   /** The places and runs, without a kit in them. */
-  private static String map(Vehicle vehicle, Optional<Picture> picture, double widthMm) {
+  private static String map(
+      Vehicle vehicle, Optional<Picture> picture, double widthMm, Display units) {
     if (vehicle.places().isEmpty()) {
       return "";
     }
@@ -193,7 +195,7 @@ public record VehicleView(
             new Guide("", List.of(), List.of(), List.of(), List.of(), 0),
             new Proof(false, BigInteger.ZERO, List.of(), List.of(), List.of()),
             List.of());
-    String svg = RunMap.svg(empty, vehicle, picture, widthMm, Lettering.fitted());
+    String svg = RunMap.svg(empty, vehicle, picture, widthMm, Lettering.fitted(), units);
     return svg.replaceFirst("width=\"[0-9.]+mm\" height=\"[0-9.]+mm\"", "class=\"fills\"");
   }
 

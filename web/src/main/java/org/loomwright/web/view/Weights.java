@@ -16,7 +16,7 @@ public final class Weights {
     return switch (change.weight()) {
       case WORSE -> "▼ worse:";
       case BETTER -> "▲ better:";
-      case NEUTRAL -> "● other:";
+      case NEUTRAL -> "● changed:";
     };
   }
 

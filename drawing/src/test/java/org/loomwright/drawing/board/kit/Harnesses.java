@@ -234,6 +234,7 @@ public final class Harnesses {
           case BLOCK -> any(vehicle.fuseBlocks()).id();
           case GROUND -> any(vehicle.grounds()).id();
           case CIRCUIT -> any(vehicle.circuits()).id();
+          case LOOSE -> places.get(place);
         };
     tails.add(new Tail(id, places.get(place), kind, subject, List.of(), 60 + random.nextInt(300)));
   }
@@ -382,6 +383,7 @@ public final class Harnesses {
       case BLOCK -> new Landing.InSlot(tail.subject(), "F" + spot, "T");
       case GROUND -> new Landing.OnGround(tail.subject(), "R");
       case CIRCUIT -> new Landing.IntoCircuit(tail.subject(), tail.place(), "SP");
+      case LOOSE -> new Landing.Parked(tail.place(), "C");
     };
   }
 

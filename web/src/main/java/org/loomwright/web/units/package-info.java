@@ -1,0 +1,5 @@
+/** Lengths and wire sizes in the units a person wants to see; what is on file stays as it is. */
+@NullMarked
+package org.loomwright.web.units;
+
+import org.jspecify.annotations.NullMarked;
