@@ -120,8 +120,7 @@ public final class FindingRoutes implements Routes {
         shop,
         finding.name(),
         "finding.jte",
-        Map.of(
-            "view", FindingView.of(shop, finding), "basedOn", basedOn, "typed", typed));
+        Map.of("view", FindingView.of(shop, finding), "basedOn", basedOn, "typed", typed));
   }
 
   private static Typed typed(String outcome, String takenInto, List<Problem> problems) {
@@ -158,8 +157,7 @@ public final class FindingRoutes implements Routes {
     String taken = said(ctx, TAKEN);
     String text = with(base.get().content(), state.get(), outcome, taken);
     String back = Href.finding(finding.get().id());
-    List<Problem> problems =
-        saver.save(ctx, base.get().revision().key(), text, basedOn, back);
+    List<Problem> problems = saver.save(ctx, base.get().revision().key(), text, basedOn, back);
     if (!problems.isEmpty()) {
       ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
       page(ctx, shop, finding.get(), basedOn, typed(outcome, taken, problems));

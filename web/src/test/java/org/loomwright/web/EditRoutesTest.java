@@ -64,6 +64,7 @@ class EditRoutesTest {
                 "/equipment/heater",
                 "/parts/bench-stock",
                 "/rules/shop-rules",
+                "/finding/floor-cavity-wire",
                 "/kit/trailer/gap"));
     Set<String> seen = new LinkedHashSet<>();
     Set<String> sorts = new LinkedHashSet<>();

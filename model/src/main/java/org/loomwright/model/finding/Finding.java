@@ -19,7 +19,7 @@ import org.loomwright.model.evidence.How;
  * @param seen what was seen
  * @param expected what the records say
  * @param how how it is known
- * @param when day it was seen, as ISO date
+ * @param when day it was seen, such as 2026-03-04
  * @param by who saw it
  * @param vehicleNote which vehicle it was, as the shop writes it: end of the serial number, plate,
  *     job

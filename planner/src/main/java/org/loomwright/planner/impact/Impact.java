@@ -83,7 +83,9 @@ public record Impact(List<KitImpact> kits) {
     }
   }
 
-  /** All changes in words, those for the worse first: "kit trailer: case A2 is no longer served". */
+  /**
+   * All changes in words, those for the worse first: "kit trailer: case A2 is no longer served".
+   */
   public List<String> lines() {
     List<String> lines = new ArrayList<>();
     for (Weight weight : Weight.values()) {

@@ -56,7 +56,9 @@ public record KitImpact(String kit, Verdict before, Verdict after, List<Change> 
     return after.isPresent()
         ? List.of(
             new Change(
-                Weight.BETTER, "the vehicle has possible builds now, before it had none", Topic.GAP))
+                Weight.BETTER,
+                "the vehicle has possible builds now, before it had none",
+                Topic.GAP))
         : List.of();
   }
 

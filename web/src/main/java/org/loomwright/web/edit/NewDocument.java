@@ -226,8 +226,7 @@ public final class NewDocument {
         lead,
         kind == DocumentKind.FINDING
             ? List.of(
-                new EditPage.Link("Workspace", "/"),
-                new EditPage.Link("Findings", Href.findings()))
+                new EditPage.Link("Workspace", "/"), new EditPage.Link("Findings", Href.findings()))
             : List.of(new EditPage.Link("Workspace", "/")),
         EditHref.fresh(kind.word()),
         0,

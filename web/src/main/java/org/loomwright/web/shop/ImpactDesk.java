@@ -97,8 +97,7 @@ public final class ImpactDesk implements AutoCloseable {
     return job.answer();
   }
 
-  private synchronized Job job(
-      Question question, Object state, Supplier<Optional<Two>> documents) {
+  private synchronized Job job(Question question, Object state, Supplier<Optional<Two>> documents) {
     Job known = jobs.get(question);
     if (known != null && known.state.equals(state)) {
       return known;

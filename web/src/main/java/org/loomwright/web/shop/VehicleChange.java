@@ -45,9 +45,7 @@ public final class VehicleChange {
         .findFirst()
         .flatMap(
             written ->
-                history.stream()
-                    .filter(it -> !it.savedAt().isAfter(written.savedAt()))
-                    .findFirst())
+                history.stream().filter(it -> !it.savedAt().isAfter(written.savedAt())).findFirst())
         .map(Revision::number)
         .orElse(first);
   }
@@ -84,7 +82,9 @@ public final class VehicleChange {
         .toList();
   }
 
-  /** The documents with an older revision of a vehicle, and as they are; empty when they can't be. */
+  /**
+   * The documents with an older revision of a vehicle, and as they are; empty when they can't be.
+   */
   public static Optional<ImpactDesk.Two> documents(Store store, Version older) {
     WorkspaceContent content = store.workspaces().content();
     List<NamedText> before = new ArrayList<>();

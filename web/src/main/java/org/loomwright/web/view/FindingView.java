@@ -17,6 +17,7 @@ import org.loomwright.web.shop.Shop;
  *
  * @param finding the finding
  * @param vehicle name of its vehicle
+ * @param vehicleRevision what the vehicle's document calls its revision; empty when it is gone
  * @param at what it concerns, in words; empty when it does not say
  * @param atHref where that is shown; empty when it is not there any more
  * @param traits traits as seen, in words
@@ -25,6 +26,7 @@ import org.loomwright.web.shop.Shop;
 public record FindingView(
     Finding finding,
     String vehicle,
+    String vehicleRevision,
     String at,
     String atHref,
     List<String> traits,
@@ -76,6 +78,7 @@ public record FindingView(
     return new FindingView(
         finding,
         vehicle.map(Vehicle::name).orElse(finding.vehicle()),
+        vehicle.map(Vehicle::revision).orElse(""),
         thing.map(Thing::words).orElse(""),
         thing.map(Thing::href).orElse(""),
         traits,

@@ -74,6 +74,9 @@ class DemoPagesTest {
       case SUMS -> Stream.of(QuickSum.values()).map(DemoPagesTest::typed).toList();
       case OTHERS ->
           List.of(
+              "/findings",
+              "/finding/floor-cavity-wire",
+              "/finding/step-lead-short",
               "/search",
               "/search?q=F7",
               "/search?q=zzzz",
