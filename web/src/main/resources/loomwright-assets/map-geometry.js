@@ -38,8 +38,12 @@ export function check(stated, line) {
   return Math.abs(length(line) - stated) > MOST_APART * stated ? 'apart' : 'agrees';
 }
 
-/** Whole millimetres with gaps between thousands. */
-export const showMm = mm => String(Math.round(mm)).replace(/\B(?=(\d{3})+$)/g, '\u00a0') + '\u00a0mm';
+const INCH = document.documentElement.dataset.units === 'inch';
+
+/** Whole millimetres with gaps between thousands, or inches where the page shows inches. */
+export const showMm = mm => INCH
+  ? Number((mm / MM_PER_INCH).toFixed(Math.abs(mm) < 10 ? 3 : 2)) + '\u00a0in'
+  : String(Math.round(mm)).replace(/\B(?=(\d{3})+$)/g, '\u00a0') + '\u00a0mm';
 
 /** Inches to a quarter of one: finer than a plan is drawn. */
 export function showInches(mm) {

@@ -32,6 +32,7 @@ class UnitsTest {
           "/kit/trailer/leads",
           "/kit/trailer/sums",
           "/kit/trailer/guide",
+          "/vehicle/packer/map",
           "/sums/drop?wire=2.5+mm%C2%B2&length=4+m&return-length=&current=9+A&supply=12+V"
               + "&temperature=60+%C2%B0C");
 
@@ -111,7 +112,9 @@ class UnitsTest {
     assertThat(forms).hasSizeGreaterThan(100);
     List<String> faults = new ArrayList<>();
     for (String form : forms) {
-      String shown = inch(form);
+      HttpResponse<String> opened = browser.get(form, "Cookie", INCH);
+      assertThat(opened.statusCode()).as(form).isEqualTo(200);
+      String shown = opened.body();
       if (!main(shown).equals(main(browser.get(form).body()))) {
         faults.add(form + " differs");
       }

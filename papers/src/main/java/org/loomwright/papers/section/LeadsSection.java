@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.loomwright.model.design.Design;
 import org.loomwright.model.design.Lead;
+import org.loomwright.model.quantity.Display;
 import org.loomwright.papers.page.Column;
 import org.loomwright.papers.page.Html;
 import org.loomwright.papers.words.Figures;
@@ -40,7 +41,9 @@ final class LeadsSection implements Section {
             Column.text("To (end B)", 16),
             Column.text("Wire", 9),
             Column.text("Colour", 6.5),
-            Column.number(Figures.head("Area mm²", pack.units()), 4.5),
+            pack.units() == Display.METRIC
+                ? Column.number("Area mm²", 4.5)
+                : Column.text(Figures.head("Area mm²", pack.units()), 4.5),
             Column.number(Figures.head("Length mm", pack.units()), 5.5),
             Column.number("Load A", 4),
             Column.number("Fuse A", 5.5),

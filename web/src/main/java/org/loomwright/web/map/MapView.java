@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.loomwright.model.picture.Picture;
+import org.loomwright.model.quantity.Display;
 import org.loomwright.model.vehicle.Place;
 import org.loomwright.model.vehicle.PlanView;
 import org.loomwright.model.vehicle.Run;
@@ -77,12 +78,12 @@ public record MapView(
     }
 
     /** Where it is, for who does not see the map. */
-    public String where() {
+    public String where(Display units) {
       return at.map(
               it ->
-                  MapWords.mm(it.alongMm())
+                  MapWords.length(it.alongMm(), units)
                       + " from the left edge, "
-                      + MapWords.mm(it.downMm())
+                      + MapWords.length(it.downMm(), units)
                       + " from the top edge")
           .orElse("not on the map");
     }
@@ -126,8 +127,10 @@ public record MapView(
     }
 
     /** Stated length with its tolerance. */
-    public String stated() {
-      return MapWords.mm(run.length().mm()) + " ± " + MapWords.mm(run.tolerance().mm());
+    public String stated(Display units) {
+      return MapWords.length(run.length().mm(), units)
+          + " ± "
+          + MapWords.length(run.tolerance().mm(), units);
     }
 
     /** What is to be known of it besides. */

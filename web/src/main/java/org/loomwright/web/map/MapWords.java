@@ -1,6 +1,7 @@
 package org.loomwright.web.map;
 
 import java.util.List;
+import org.loomwright.model.quantity.Display;
 
 /** Numbers and lists of the map in words. */
 public final class MapWords {
@@ -20,6 +21,11 @@ public final class MapWords {
       text.append(digits.charAt(i));
     }
     return text.append(GAP).append("mm").toString();
+  }
+
+  /** The same in the wanted units. */
+  public static String length(double lengthMm, Display units) {
+    return units == Display.METRIC ? mm(lengthMm) : units.lengthMm(lengthMm).replace(' ', GAP);
   }
 
   /** A coordinate for markup: at most one decimal, a point in every locale. */

@@ -3,6 +3,7 @@ package org.loomwright.web.map;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.loomwright.model.quantity.Display;
 import org.loomwright.model.vehicle.Place;
 import org.loomwright.model.vehicle.PlanSpot;
 import org.loomwright.model.vehicle.Run;
@@ -87,7 +88,7 @@ public record RunCheck(
   }
 
   /** What to make of it, in a sentence; empty when there is nothing to say. */
-  public String words() {
+  public String words(Display units) {
     return switch (verdict) {
       case NOT_DRAWN -> "not drawn: a place at its ends is not on the map";
       case AGREES -> "";
@@ -98,7 +99,7 @@ public record RunCheck(
               : "drawn much longer than stated: a bend or the length is wrong";
       case IMPOSSIBLE ->
           "impossible: the straight line between its places is "
-              + MapWords.mm(straightMm)
+              + MapWords.length(straightMm, units)
               + (statedMm + toleranceMm < straightMm
                   ? "; look for a typing error"
                   : "; within its tolerance, so a place may be marked a little off");

@@ -17,7 +17,9 @@ import org.loomwright.model.quantity.WireSize;
  * <p>Words a person wrote, such as the trade name of a wire, stay as they are.
  */
 public final class UnitWords {
-  private static final String NUMBER = "\\d+(?:\\.\\d+)?";
+  /** Thousands may stand apart. */
+  private static final String NUMBER =
+      "(?:\\d{1,3}(?:[\\u00A0\\u202F]\\d{3})+|\\d+)(?:\\.\\d+)?";
   private static final String BETWEEN = "(?:\\h?[–×]\\h?|\\hto\\h|\\hby\\h|\\hx\\h)";
 
   /**
@@ -25,7 +27,7 @@ public final class UnitWords {
    */
   private static final Pattern METRIC =
       Pattern.compile(
-          "(?<![\\p{L}\\d./^²_-])("
+          "(?<![\\p{L}\\d./^²_-])(?<!\\d[\\u00A0\\u202F])("
               + NUMBER
               + "(?:"
               + BETWEEN
@@ -104,13 +106,13 @@ public final class UnitWords {
       return area(found.group(), numbers);
     }
     double factor = found.group(2).equals("m") ? 1000 : found.group(2).equals("cm") ? 10 : 1;
-    return each(numbers, it -> Display.US.bareLengthMm(factor * Double.parseDouble(it)))
+    return each(numbers, it -> Display.US.bareLengthMm(factor * number(it)))
         + "\u00A0in";
   }
 
   private static String area(String words, String numbers) {
     if (numbers.matches(NUMBER)) {
-      double areaMm2 = Double.parseDouble(numbers);
+      double areaMm2 = number(numbers);
       String gauge = areaMm2 > 0 ? Display.gauge(areaMm2) : "";
       return gauge.isEmpty()
           ? words
@@ -120,11 +122,15 @@ public final class UnitWords {
         Pattern.compile(NUMBER)
             .matcher(numbers)
             .results()
-            .map(it -> Double.parseDouble(it.group()))
+            .map(it -> number(it.group()))
             .filter(it -> it > 0)
             .map(it -> Display.gauge(it).replace("nearest ", ""))
             .collect(Collectors.joining(" to "));
     return words + " (nearest " + gauges + ")";
+  }
+
+  private static double number(String digits) {
+    return Double.parseDouble(digits.replaceAll("[\\u00A0\\u202F]", ""));
   }
 
   private static String each(String numbers, java.util.function.UnaryOperator<String> how) {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.loomwright.model.quantity.Display;
 import org.loomwright.model.quantity.Length;
 import org.loomwright.model.vehicle.Run;
 import org.loomwright.web.map.RunCheck.Verdict;
@@ -56,16 +57,16 @@ class RunCheckTest {
     assertThat(check("934 mm").verdict()).isEqualTo(Verdict.APART);
     assertThat(check("560 mm").verdict()).isEqualTo(Verdict.AGREES);
     assertThat(check("559 mm").verdict()).isEqualTo(Verdict.APART);
-    assertThat(check("934 mm").words()).contains("longer than drawn");
-    assertThat(check("559 mm").words()).contains("longer than stated");
+    assertThat(check("934 mm").words(Display.METRIC)).contains("longer than drawn");
+    assertThat(check("559 mm").words(Display.METRIC)).contains("longer than stated");
   }
 
   @Test
   void shorterThanTheStraightLineIsImpossible() {
     assertThat(check("500 mm").verdict()).isNotEqualTo(Verdict.IMPOSSIBLE);
     assertThat(check("499 mm").verdict()).isEqualTo(Verdict.IMPOSSIBLE);
-    assertThat(check("499 mm").words()).contains("within its tolerance");
-    assertThat(check("50 mm").words()).contains("500", "typing error");
+    assertThat(check("499 mm").words(Display.METRIC)).contains("within its tolerance");
+    assertThat(check("50 mm").words(Display.METRIC)).contains("500", "typing error");
   }
 
   @Test

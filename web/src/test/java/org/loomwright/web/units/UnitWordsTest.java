@@ -32,6 +32,7 @@ class UnitWordsTest {
         "wire 2.08 mm² | wire 14 AWG",
         "0.5 to 1 mm² | 0.5 to 1 mm² (nearest 20 AWG to 17 AWG)",
         "(820 mm) | (32.28 in)",
+        "drawn 1\u00A0840 mm | drawn 72.44 in",
         "820 mm, 30 mm; 4 mm. | 32.28 in, 1.18 in; 0.157 in."
       })
   void metricBecomesInches(String words, String shown) {
