@@ -18,8 +18,8 @@ import org.loomwright.model.quantity.WireSize;
  */
 public final class UnitWords {
   /** Thousands may stand apart. */
-  private static final String NUMBER =
-      "(?:\\d{1,3}(?:[\\u00A0\\u202F]\\d{3})+|\\d+)(?:\\.\\d+)?";
+  private static final String NUMBER = "(?:\\d{1,3}(?:[\\u00A0\\u202F]\\d{3})+|\\d+)(?:\\.\\d+)?";
+
   private static final String BETWEEN = "(?:\\h?[–×]\\h?|\\hto\\h|\\hby\\h|\\hx\\h)";
 
   /**
@@ -106,8 +106,7 @@ public final class UnitWords {
       return area(found.group(), numbers);
     }
     double factor = found.group(2).equals("m") ? 1000 : found.group(2).equals("cm") ? 10 : 1;
-    return each(numbers, it -> Display.US.bareLengthMm(factor * number(it)))
-        + "\u00A0in";
+    return each(numbers, it -> Display.US.bareLengthMm(factor * number(it))) + "\u00A0in";
   }
 
   private static String area(String words, String numbers) {
