@@ -207,6 +207,7 @@ class KitEditsTimeTest {
   private static List<String> markup(PlanDesk desk, KitOrder order, Stage stage) {
     Planned planned = desk.soon(order, Duration.ofMinutes(2));
     assertThat(planned).isInstanceOf(Planned.Done.class);
-    return ((Planned.Done) planned).pages().of(stage, Display.METRIC).stream().map(KitPages.Part::markup).toList();
+    return ((Planned.Done) planned)
+        .pages().of(stage, Display.METRIC).stream().map(KitPages.Part::markup).toList();
   }
 }

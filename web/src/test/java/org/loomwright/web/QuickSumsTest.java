@@ -8,8 +8,8 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.loomwright.web.shop.ShopSource;
 import org.loomwright.model.quantity.Display;
+import org.loomwright.web.shop.ShopSource;
 import org.loomwright.web.sum.QuickSum;
 import org.loomwright.web.sum.SumChart;
 import org.loomwright.web.sum.SumResult;
@@ -109,7 +109,8 @@ class QuickSumsTest {
     typed.put("kerf", "50 mm");
     assertThat(QuickSum.CUT.answer(typed, Display.US).figures().get(0).shown()).isEqualTo("2");
     typed.put("pieces", "2 m x 1");
-    assertThat(QuickSum.CUT.answer(typed, Display.METRIC).error("")).contains("longer than the stock");
+    assertThat(QuickSum.CUT.answer(typed, Display.METRIC).error(""))
+        .contains("longer than the stock");
   }
 
   private static Map<String, String> examples(QuickSum sum) {

@@ -90,8 +90,10 @@ class UnitsTest {
     assertThat(vehicle).contains("32.28 in", "mm² (nearest ");
     assertThat(vehicle.replaceAll("(?s)<header.*?</header>|class=\"evidence\">.*?</", ""))
         .doesNotContainPattern(">\\d+ mm<");
-    assertThat(inch("/sums/drop?wire=2.5+mm%C2%B2&length=4+m&return-length=&current=9+A"
-            + "&supply=12+V&temperature=60+%C2%B0C"))
+    assertThat(
+            inch(
+                "/sums/drop?wire=2.5+mm%C2%B2&length=4+m&return-length=&current=9+A"
+                    + "&supply=12+V&temperature=60+%C2%B0C"))
         .contains("157.48 in", "length in inches", "value=\"4 m\"", "value=\"2.5 mm²\"");
     browser.planned("/kit/trailer/leads");
     String leads = inch("/kit/trailer/leads");

@@ -40,8 +40,7 @@ public final class CurveChart {
 
   private CurveChart(CurvePlot plot, double widthMm, Lettering lettering) {
     this.plot = plot;
-    this.box =
-        new Box(LEFT_MM, TOP_MM, widthMm - RIGHT_MM, TOP_MM + Math.max(46, 0.42 * widthMm));
+    this.box = new Box(LEFT_MM, TOP_MM, widthMm - RIGHT_MM, TOP_MM + Math.max(46, 0.42 * widthMm));
     this.across = PlotAxis.of(plot, true, box.left(), box.right());
     this.up = PlotAxis.of(plot, false, box.bottom(), box.top());
     this.sheet = new Sheet(lettering);
@@ -89,8 +88,7 @@ public final class CurveChart {
                     0.4));
     plot.here().ifPresent(this::here);
     // The point asked about first: it is what the chart is for.
-    plot.here()
-        .ifPresent(it -> name(labels, it.name(), around(spot(it.at()), it.name(), AWAY_MM)));
+    plot.here().ifPresent(it -> name(labels, it.name(), around(spot(it.at()), it.name(), AWAY_MM)));
     for (int i = 0; i < limits.size(); i++) {
       name(labels, plot.limits().get(i).name(), beside(limits.get(i), plot.limits().get(i).name()));
     }
@@ -127,9 +125,13 @@ public final class CurveChart {
     List<Segment> lines = new ArrayList<>();
     across
         .marks()
-        .forEach(it -> lines.add(new Segment(at(across.at(it), box.top()), at(across.at(it), box.bottom()))));
+        .forEach(
+            it ->
+                lines.add(
+                    new Segment(at(across.at(it), box.top()), at(across.at(it), box.bottom()))));
     up.marks()
-        .forEach(it -> lines.add(new Segment(at(box.left(), up.at(it)), at(box.right(), up.at(it)))));
+        .forEach(
+            it -> lines.add(new Segment(at(box.left(), up.at(it)), at(box.right(), up.at(it)))));
     sheet.path("grid", lines, "#bbb", 0.15, "");
     sheet.rect("frame", box, "none", Sheet.INK, 0.3);
     sheet.text(Hold.LEFT, 0.5, TOP_MM - 3.4, SIZE, plot.up().words());
@@ -143,7 +145,11 @@ public final class CurveChart {
       figure(strip, Hold.MIDDLE, across.at(value), y, value);
     }
     sheet.text(
-        Hold.MIDDLE, (box.left() + box.right()) / 2, y + Words.PITCH * SIZE, SIZE, plot.across().words());
+        Hold.MIDDLE,
+        (box.left() + box.right()) / 2,
+        y + Words.PITCH * SIZE,
+        SIZE,
+        plot.across().words());
   }
 
   private void figure(Labels strip, Hold hold, double x, double y, double value) {
@@ -186,8 +192,10 @@ public final class CurveChart {
     sheet.line("to-axis", at, at(at.x(), box.bottom()), Sheet.INK, 0.2, "0.8 0.8");
     sheet.line("to-axis", at, at(box.left(), at.y()), Sheet.INK, 0.2, "0.8 0.8");
     sheet.circle("here", at, MARK_MM, "#fff", Sheet.INK, 0.6);
-    sheet.line("here", at(at.x() - MARK_MM, at.y()), at(at.x() + MARK_MM, at.y()), Sheet.INK, 0.4, "");
-    sheet.line("here", at(at.x(), at.y() - MARK_MM), at(at.x(), at.y() + MARK_MM), Sheet.INK, 0.4, "");
+    sheet.line(
+        "here", at(at.x() - MARK_MM, at.y()), at(at.x() + MARK_MM, at.y()), Sheet.INK, 0.4, "");
+    sheet.line(
+        "here", at(at.x(), at.y() - MARK_MM), at(at.x(), at.y() + MARK_MM), Sheet.INK, 0.4, "");
   }
 
   private void name(Labels labels, String words, List<Box> wanted) {

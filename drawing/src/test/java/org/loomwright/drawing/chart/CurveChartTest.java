@@ -64,8 +64,7 @@ class CurveChartTest {
   /** Whatever is shown, no text lies over another, and every name is told. */
   @Property(tries = 300)
   void neverPutsTextOverText(
-      @ForAll @Size(min = 2, max = 12)
-          List<@DoubleRange(min = 0.001, max = 5000) Double> heights,
+      @ForAll @Size(min = 2, max = 12) List<@DoubleRange(min = 0.001, max = 5000) Double> heights,
       @ForAll @DoubleRange(min = 0.001, max = 5000) double limit,
       @ForAll @IntRange(max = 11) int at,
       @ForAll boolean decades,
@@ -112,7 +111,9 @@ class CurveChartTest {
         .hasMessageContaining("nothing to show");
   }
 
-  /** Pieces, cuts and rest of a bar fill it: their places are those of the sum of what is before. */
+  /**
+   * Pieces, cuts and rest of a bar fill it: their places are those of the sum of what is before.
+   */
   @Test
   void barsAreCutToScale() {
     List<StockBars.Piece> pieces =
@@ -137,8 +138,7 @@ class CurveChartTest {
   void bundlesAreDrawnToScale() {
     List<RoundBundle.Wire> wires =
         List.of(new RoundBundle.Wire("2", -1, 0, 2), new RoundBundle.Wire("2", 1, 0, 2));
-    Looked bundle =
-        Looked.at(RoundBundle.svg("b", wires, 4, "4 mm", 82, Lettering.fitted()));
+    Looked bundle = Looked.at(RoundBundle.svg("b", wires, 4, "4 mm", 82, Lettering.fitted()));
     bundle.isSound();
     double whole = radius(bundle.elements("circle", "bundle").get(0));
     bundle

@@ -43,8 +43,7 @@ final class CurveCharts {
 
   private CurveCharts() {}
 
-  static SumChart resistance(
-      Conductor wire, double lengthM, double temperatureC, Display units) {
+  static SumChart resistance(Conductor wire, double lengthM, double temperatureC, Display units) {
     DoubleFunction<Double> milliohm =
         t -> 1000 * Resistance.of(new Resistance.Input(wire, lengthM, t)).resistanceOhm();
     return chart(
@@ -161,8 +160,7 @@ final class CurveCharts {
   }
 
   static SumChart ampacity(Conductor wire, double ratingC, double ambientC) {
-    DoubleFunction<Ampacity.Result> at =
-        t -> Ampacity.of(Ampacity.Input.single(wire, ratingC, t));
+    DoubleFunction<Ampacity.Result> at = t -> Ampacity.of(Ampacity.Input.single(wire, ratingC, t));
     double lowC = Math.min(COLD_C, ambientC);
     return chart(
         "Allowed current over the temperature of the air around; nothing is allowed where the air"
@@ -231,8 +229,7 @@ final class CurveCharts {
   static SumChart withstand(Withstand.Input in, Display units) {
     DoubleFunction<Double> current =
         s ->
-            Withstand.of(
-                    new Withstand.Input(in.conductor(), in.insulation(), in.initialC(), s))
+            Withstand.of(new Withstand.Input(in.conductor(), in.insulation(), in.initialC(), s))
                 .currentA();
     double shortestS = Math.min(0.01, in.timeS());
     return chart(
@@ -266,8 +263,7 @@ final class CurveCharts {
   }
 
   private static Optional<Here> here(double x, double y, String across, String up) {
-    return Optional.of(
-        new Here(Amounts.of(x, across) + ": " + Amounts.of(y, up), new Point(x, y)));
+    return Optional.of(new Here(Amounts.of(x, across) + ": " + Amounts.of(y, up), new Point(x, y)));
   }
 
   private static List<Point> points(List<Double> across, DoubleFunction<Double> up) {
@@ -275,9 +271,7 @@ final class CurveCharts {
   }
 
   private static List<Double> even(double from, double to) {
-    return IntStream.rangeClosed(0, POINTS)
-        .mapToObj(i -> from + (to - from) * i / POINTS)
-        .toList();
+    return IntStream.rangeClosed(0, POINTS).mapToObj(i -> from + (to - from) * i / POINTS).toList();
   }
 
   private static List<Double> decades(double from, double to) {

@@ -57,8 +57,7 @@ final class ShapeCharts {
           return SumChart.of(
               "The fuse opens within the hatched band; it has to be open before the thick line,"
                   + " where the wire is damaged.",
-              width ->
-                  ProtectionChartPicture.svg(plot, Math.max(96, width), Lettering.fitted()));
+              width -> ProtectionChartPicture.svg(plot, Math.max(96, width), Lettering.fitted()));
         });
   }
 
@@ -74,8 +73,7 @@ final class ShapeCharts {
             ? Optional.of(new LoadPoint("start", in.peakA(), in.peakTimeS()))
             : Optional.empty(),
         Optional.empty(),
-        DamageLine.Wire.hot(
-            in.conductor(), in.insulation(), in.insulationRatingC(), in.ambientC()),
+        DamageLine.Wire.hot(in.conductor(), in.insulation(), in.insulationRatingC(), in.ambientC()),
         new FaultCurrents.Loop(
             in.supplyV(),
             in.supplyV(),
@@ -98,8 +96,7 @@ final class ShapeCharts {
     for (Circle it : result.packing().circles()) {
       double diameterMm = 2 * it.radiusMm();
       wires.add(
-          new RoundBundle.Wire(
-              units.bareLengthMm(diameterMm), it.xMm(), it.yMm(), diameterMm));
+          new RoundBundle.Wire(units.bareLengthMm(diameterMm), it.xMm(), it.yMm(), diameterMm));
     }
     return SumChart.of(
         "The bundle across, enlarged, its wires lying as close as was found; figures in "

@@ -42,7 +42,8 @@ final class Sums {
                 wire.orElseThrow(), length.orElseThrow(), temperature.orElseThrow()));
     return answer(
         it.trace().lines(),
-        CurveCharts.resistance(wire.orElseThrow(), length.orElseThrow(), temperature.orElseThrow(), typed.units()),
+        CurveCharts.resistance(
+            wire.orElseThrow(), length.orElseThrow(), temperature.orElseThrow(), typed.units()),
         figure("resistance", 1000 * it.resistanceOhm(), "mΩ"));
   }
 
@@ -159,10 +160,15 @@ final class Sums {
     }
     Withstand.Input in =
         new Withstand.Input(
-            wire.orElseThrow(), insulation.orElseThrow(), OptionalDouble.empty(), time.orElseThrow());
+            wire.orElseThrow(),
+            insulation.orElseThrow(),
+            OptionalDouble.empty(),
+            time.orElseThrow());
     Withstand.Result it = Withstand.of(in);
     return answer(
-        it.trace().lines(), CurveCharts.withstand(in, typed.units()), figure("current", it.currentA(), "A"));
+        it.trace().lines(),
+        CurveCharts.withstand(in, typed.units()),
+        figure("current", it.currentA(), "A"));
   }
 
   static Optional<SumResult> fuse(Typed typed) {
@@ -210,16 +216,14 @@ final class Sums {
               return answer(
                   it.trace().lines(),
                   ShapeCharts.bundle(it, typed.units()),
-                  new Figure(
-                      "bundle diameter", Amounts.of(it.diameterMm(), "mm", typed.units())));
+                  new Figure("bundle diameter", Amounts.of(it.diameterMm(), "mm", typed.units())));
             });
   }
 
   static Optional<SumResult> cut(Typed typed) {
     Optional<Double> stock = typed.millimetres("stock");
     Optional<List<Piece>> pieces = typed.pieces("pieces");
-    Optional<Double> kerf =
-        typed.isEmpty("kerf") ? Optional.of(0.0) : typed.millimetres("kerf");
+    Optional<Double> kerf = typed.isEmpty("kerf") ? Optional.of(0.0) : typed.millimetres("kerf");
     if (!typed.errors().isEmpty()) {
       return Optional.empty();
     }

@@ -51,7 +51,8 @@ public final class LoadPictures {
 
   private static String words(Need need) {
     List<String> words = new ArrayList<>();
-    words.add(need.continuous().text() + need.duty().map(it -> " for " + it.text()).orElse(" always"));
+    words.add(
+        need.continuous().text() + need.duty().map(it -> " for " + it.text()).orElse(" always"));
     need.peak()
         .ifPresent(
             it ->
