@@ -88,7 +88,7 @@ class QuickSumsTest {
   @Test
   void withoutAChartThereIsTheReason() {
     Map<String, String> typed = examples(QuickSum.GAUGE);
-    typed.put("current", "0 A");
+    typed.put("length", "0 m");
     SumResult result = QuickSum.GAUGE.answer(typed, Display.METRIC);
     assertThat(result.isAnswer()).isTrue();
     assertThat(result.chart().orElseThrow().caption()).startsWith("There is no chart: ");

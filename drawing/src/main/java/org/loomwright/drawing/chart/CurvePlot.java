@@ -32,6 +32,8 @@ public record CurvePlot(
     if (curves.stream().allMatch(it -> it.points().size() < 2) && dots.isEmpty()) {
       throw new IllegalArgumentException("the chart \"" + title + "\" has nothing to show");
     }
+    check(across, values(curves, limits, dots, here, true));
+    check(up, values(curves, limits, dots, here, false));
   }
 
   /**
@@ -103,6 +105,11 @@ public record CurvePlot(
 
   /** All values along an axis. */
   Stream<Double> values(boolean right) {
+    return values(curves, limits, dots, here, right);
+  }
+
+  private static Stream<Double> values(
+      List<Curve> curves, List<Limit> limits, List<Dot> dots, Optional<Here> here, boolean right) {
     Stream<Point> points =
         Stream.of(
                 curves.stream().flatMap(it -> it.points().stream()),
@@ -112,5 +119,20 @@ public record CurvePlot(
     return Stream.concat(
         points.map(it -> right ? it.x() : it.y()),
         limits.stream().filter(it -> it.upright() == right).map(Limit::at));
+  }
+
+  private static void check(Axis axis, Stream<Double> values) {
+    values
+        .filter(it -> !Double.isFinite(it) || axis.logarithmic() && it <= 0)
+        .findFirst()
+        .ifPresent(
+            it -> {
+              throw new IllegalArgumentException(
+                  "the axis of "
+                      + axis.words()
+                      + " can't show "
+                      + it
+                      + (axis.logarithmic() ? "; its values are above zero" : ""));
+            });
   }
 }

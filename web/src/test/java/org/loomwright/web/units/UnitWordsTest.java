@@ -30,7 +30,7 @@ class UnitWordsTest {
         "2 × 40 mm | 0.079 × 1.57 in",
         "wire 2.5 mm² | wire 2.5 mm² (nearest 13 AWG)",
         "wire 2.08 mm² | wire 14 AWG",
-        "0.5 to 1 mm² | 0.5 to 1 mm² (nearest 20 to 17 AWG)",
+        "0.5 to 1 mm² | 0.5 to 1 mm² (nearest 20 AWG to 17 AWG)",
         "(820 mm) | (32.28 in)",
         "820 mm, 30 mm; 4 mm. | 32.28 in, 1.18 in; 0.157 in."
       })
