@@ -94,7 +94,8 @@ final class BrowsePages implements Routes {
     Map<String, String> wanted = PageWriter.asked(ctx);
     Optional<FaceView> face =
         shop.vehicle(ctx.pathParam("id"))
-            .flatMap(it -> FaceView.of(shop, it, ctx.pathParam("face"), wanted, PageWriter.units(ctx)));
+            .flatMap(
+                it -> FaceView.of(shop, it, ctx.pathParam("face"), wanted, PageWriter.units(ctx)));
     if (face.isEmpty()) {
       writer.nothing(ctx, "connector or fuse block");
       return;
@@ -118,12 +119,22 @@ final class BrowsePages implements Routes {
 
   private void parts(Context ctx) {
     Shop shop = bench.now();
-    tables(ctx, shop, shop.parts(ctx.pathParam("id")), "parts list", it -> FactTable.of(it, PageWriter.units(ctx)));
+    tables(
+        ctx,
+        shop,
+        shop.parts(ctx.pathParam("id")),
+        "parts list",
+        it -> FactTable.of(it, PageWriter.units(ctx)));
   }
 
   private void rules(Context ctx) {
     Shop shop = bench.now();
-    tables(ctx, shop, shop.rules(ctx.pathParam("id")), "rules", it -> FactTable.of(it, PageWriter.units(ctx)));
+    tables(
+        ctx,
+        shop,
+        shop.rules(ctx.pathParam("id")),
+        "rules",
+        it -> FactTable.of(it, PageWriter.units(ctx)));
   }
 
   private void document(

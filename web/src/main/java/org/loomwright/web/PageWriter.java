@@ -103,7 +103,7 @@ final class PageWriter {
     Set<String> written = new LinkedHashSet<>();
     List.of(files.vehicles(), files.equipment(), files.kits(), files.parts(), files.rules())
         .forEach(it -> written.addAll(WrittenWords.in(it)));
-    return new PageUnits(units, new UnitWords(units, written)).of(html);
+    return new PageUnits(new UnitWords(units, written)).of(html);
   }
 
   String render(String page, Map<String, Object> things) {

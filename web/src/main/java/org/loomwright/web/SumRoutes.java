@@ -35,6 +35,6 @@ final class SumRoutes implements Routes {
         bench.now(),
         sum.get().title(),
         "sum.jte",
-        Map.of("sum", sum.get(), "typed", typed, "result", sum.get().answer(typed)));
+        Map.of("sum", sum.get(), "typed", typed, "result", sum.get().answer(typed, PageWriter.units(ctx))));
   }
 }

@@ -23,9 +23,9 @@ final class Browser {
     return send(request(path, headers).build());
   }
 
-  HttpResponse<byte[]> bytes(String path) {
+  HttpResponse<byte[]> bytes(String path, String... headers) {
     try {
-      return client.send(request(path).build(), HttpResponse.BodyHandlers.ofByteArray());
+      return client.send(request(path, headers).build(), HttpResponse.BodyHandlers.ofByteArray());
     } catch (IOException failure) {
       throw new AssertionError(path, failure);
     } catch (InterruptedException stopped) {

@@ -17,6 +17,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.loomwright.model.kit.KitOrder;
+import org.loomwright.model.quantity.Display;
 import org.loomwright.model.workspace.KitOrders;
 import org.loomwright.model.workspace.NamedText;
 import org.loomwright.model.workspace.Read;
@@ -206,6 +207,6 @@ class KitEditsTimeTest {
   private static List<String> markup(PlanDesk desk, KitOrder order, Stage stage) {
     Planned planned = desk.soon(order, Duration.ofMinutes(2));
     assertThat(planned).isInstanceOf(Planned.Done.class);
-    return ((Planned.Done) planned).pages().of(stage).stream().map(KitPages.Part::markup).toList();
+    return ((Planned.Done) planned).pages().of(stage, Display.METRIC).stream().map(KitPages.Part::markup).toList();
   }
 }

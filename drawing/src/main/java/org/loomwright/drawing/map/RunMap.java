@@ -66,7 +66,8 @@ public final class RunMap {
       double widthMm,
       Lettering lettering,
       Display units) {
-    return pages(plan, vehicle, picture, widthMm, Double.POSITIVE_INFINITY, lettering, units).get(0);
+    return pages(plan, vehicle, picture, widthMm, Double.POSITIVE_INFINITY, lettering, units)
+        .get(0);
   }
 
   /**

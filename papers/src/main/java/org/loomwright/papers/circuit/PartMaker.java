@@ -14,8 +14,8 @@ import org.loomwright.model.design.Landing;
 import org.loomwright.model.design.Lead;
 import org.loomwright.model.design.LeadEnd;
 import org.loomwright.model.design.NetworkBranch;
-import org.loomwright.model.vehicle.Circuit;
 import org.loomwright.model.quantity.Display;
+import org.loomwright.model.vehicle.Circuit;
 import org.loomwright.papers.words.Figures;
 import org.loomwright.papers.words.Names;
 
@@ -162,7 +162,9 @@ final class PartMaker {
     return new Wire(
         FACTORY,
         bare(name),
-        circuit.map(it -> units == Display.METRIC ? it.wire().text() : units.show(it.wire())).orElse(""),
+        circuit
+            .map(it -> units == Display.METRIC ? it.wire().text() : units.show(it.wire()))
+            .orElse(""),
         circuit.map(it -> it.colour().code()).orElse(""),
         circuit.flatMap(Circuit::length).map(it -> length(it.mm())).orElse(""),
         figures(branch));

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import org.loomwright.model.quantity.Display;
 
 /** The single sums: what each asks for and how it is done. */
 public enum QuickSum {
@@ -73,7 +74,18 @@ public enum QuickSum {
       "Bundle",
       "Diameter of a round bundle of wires, without covering.",
       Sums::bundle,
-      new Field("diameters", "Outside diameters, with commas between", "2.1, 2.1, 3.0", false));
+      new Field("diameters", "Outside diameters, with commas between", "2.1, 2.1, 3.0", false)),
+  CUT(
+      "Cut",
+      "Fewest spools or bars from which pieces can be cut.",
+      Sums::cut,
+      new Field("stock", "Length of a spool or bar", "5600 mm", false),
+      new Field(
+          "pieces",
+          "Pieces: length, x and how many, with commas between",
+          "1380 x 22, 1520 x 25",
+          false),
+      new Field("kerf", "Lost in each cut", "2 mm", true));
 
   /**
    * A field of a form.
@@ -128,12 +140,13 @@ public enum QuickSum {
    * Does the sum.
    *
    * @param words what was typed, by the keys of the fields; empty before anything was
+   * @param units units of lengths and wire sizes in the answer
    */
-  public SumResult answer(Map<String, String> words) {
+  public SumResult answer(Map<String, String> words, Display units) {
     if (fields.stream().noneMatch(it -> words.containsKey(it.key()))) {
       return SumResult.blank();
     }
-    Typed typed = new Typed(words);
+    Typed typed = new Typed(words, units);
     try {
       Optional<SumResult> answer = sum.apply(typed);
       return typed.errors().isEmpty() && answer.isPresent()

@@ -3,6 +3,7 @@ package org.loomwright.web.sum;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.loomwright.physics.Check;
 import org.loomwright.physics.TraceLine;
 
@@ -12,10 +13,15 @@ import org.loomwright.physics.TraceLine;
  * @param figures what was asked for: name and value with unit
  * @param checks figures beside their limits; empty for a sum that checks nothing
  * @param trace how it was reached
+ * @param chart the answer as a picture
  * @param errors what is wrong, by field; "" for what speaks of all of them
  */
 public record SumResult(
-    List<Figure> figures, List<Check> checks, List<TraceLine> trace, Map<String, String> errors) {
+    List<Figure> figures,
+    List<Check> checks,
+    List<TraceLine> trace,
+    Optional<SumChart> chart,
+    Map<String, String> errors) {
 
   /**
    * A figure.
@@ -45,14 +51,14 @@ public record SumResult(
 
   /** Nothing typed yet. */
   static SumResult blank() {
-    return new SumResult(List.of(), List.of(), List.of(), Map.of());
+    return new SumResult(List.of(), List.of(), List.of(), Optional.empty(), Map.of());
   }
 
   static SumResult wrong(Map<String, String> errors) {
-    return new SumResult(List.of(), List.of(), List.of(), errors);
+    return new SumResult(List.of(), List.of(), List.of(), Optional.empty(), errors);
   }
 
-  static SumResult of(List<TraceLine> trace, Figure... figures) {
-    return new SumResult(List.of(figures), List.of(), trace, Map.of());
+  static SumResult of(List<TraceLine> trace, SumChart chart, Figure... figures) {
+    return new SumResult(List.of(figures), List.of(), trace, Optional.of(chart), Map.of());
   }
 }

@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.loomwright.physics.TraceLine;
+import org.loomwright.physics.cutting.CuttingStock;
+import org.loomwright.physics.cutting.Piece;
 import org.loomwright.physics.heat.Ampacity;
 import org.loomwright.physics.heat.WireHeat;
 import org.loomwright.physics.packing.BundleSize;
@@ -22,6 +24,9 @@ import org.loomwright.web.view.Amounts;
 
 /** From what was typed to the sums; empty when a field is wrong. */
 final class Sums {
+  /** Lengths to cut count in whole tenths of a mm; less than this of one is rounding. */
+  private static final double ROUNDING = 1e-6;
+
   private Sums() {}
 
   static Optional<SumResult> resistance(Typed typed) {
@@ -35,7 +40,10 @@ final class Sums {
         Resistance.of(
             new Resistance.Input(
                 wire.orElseThrow(), length.orElseThrow(), temperature.orElseThrow()));
-    return answer(it.trace().lines(), figure("resistance", 1000 * it.resistanceOhm(), "mΩ"));
+    return answer(
+        it.trace().lines(),
+        CurveCharts.resistance(wire.orElseThrow(), length.orElseThrow(), temperature.orElseThrow(), typed.units()),
+        figure("resistance", 1000 * it.resistanceOhm(), "mΩ"));
   }
 
   static Optional<SumResult> drop(Typed typed) {
@@ -49,17 +57,18 @@ final class Sums {
     if (!typed.errors().isEmpty()) {
       return Optional.empty();
     }
-    Drop.Result it =
-        Drop.of(
-            new Drop.Input(
-                wire.orElseThrow(),
-                length.orElseThrow(),
-                back.map(OptionalDouble::of).orElseGet(OptionalDouble::empty),
-                current.orElseThrow(),
-                supply.orElseThrow(),
-                temperature.orElseThrow()));
+    Drop.Input in =
+        new Drop.Input(
+            wire.orElseThrow(),
+            length.orElseThrow(),
+            back.map(OptionalDouble::of).orElseGet(OptionalDouble::empty),
+            current.orElseThrow(),
+            supply.orElseThrow(),
+            temperature.orElseThrow());
+    Drop.Result it = Drop.of(in);
     return answer(
         it.trace().lines(),
+        CurveCharts.drop(in, typed.units()),
         figure("drop", it.dropV(), "V"),
         figure("of the supply", it.dropPercent(), "%"));
   }
@@ -74,15 +83,15 @@ final class Sums {
     if (!typed.errors().isEmpty()) {
       return Optional.empty();
     }
-    GaugeChoice.Result it =
-        GaugeChoice.of(
-            GaugeChoice.Input.single(
-                current.orElseThrow(),
-                length.orElseThrow(),
-                supply.orElseThrow(),
-                drop.orElseThrow(),
-                ambient.orElseThrow(),
-                rating.orElseThrow()));
+    GaugeChoice.Input in =
+        GaugeChoice.Input.single(
+            current.orElseThrow(),
+            length.orElseThrow(),
+            supply.orElseThrow(),
+            drop.orElseThrow(),
+            ambient.orElseThrow(),
+            rating.orElseThrow());
+    GaugeChoice.Result it = GaugeChoice.of(in);
     List<TraceLine> trace = new ArrayList<>();
     Stream.of(it.metric(), it.awg())
         .flatMap(Optional::stream)
@@ -90,6 +99,7 @@ final class Sums {
     String none = "none: even the largest size drops or heats too much";
     return answer(
         trace,
+        CurveCharts.gauge(in, it, typed.units()),
         new Figure(
             "metric",
             it.areaMm2().isPresent() ? Amounts.of(it.areaMm2().getAsDouble(), "mm²") : none),
@@ -113,6 +123,7 @@ final class Sums {
                 OptionalDouble.empty()));
     return answer(
         it.trace().lines(),
+        CurveCharts.ampacity(wire.orElseThrow(), rating.orElseThrow(), ambient.orElseThrow()),
         new Figure(
             "by handbook",
             it.handbookA().isPresent()
@@ -133,7 +144,10 @@ final class Sums {
         WireHeat.temperature(
             WireHeat.Lying.single(wire.orElseThrow(), ambient.orElseThrow()),
             current.orElseThrow());
-    return answer(it.trace().lines(), figure("conductor", it.conductorC(), "°C"));
+    return answer(
+        it.trace().lines(),
+        CurveCharts.temperature(wire.orElseThrow(), ambient.orElseThrow(), it, typed.units()),
+        figure("conductor", it.conductorC(), "°C"));
   }
 
   static Optional<SumResult> withstand(Typed typed) {
@@ -143,14 +157,12 @@ final class Sums {
     if (!typed.errors().isEmpty()) {
       return Optional.empty();
     }
-    Withstand.Result it =
-        Withstand.of(
-            new Withstand.Input(
-                wire.orElseThrow(),
-                insulation.orElseThrow(),
-                OptionalDouble.empty(),
-                time.orElseThrow()));
-    return answer(it.trace().lines(), figure("current", it.currentA(), "A"));
+    Withstand.Input in =
+        new Withstand.Input(
+            wire.orElseThrow(), insulation.orElseThrow(), OptionalDouble.empty(), time.orElseThrow());
+    Withstand.Result it = Withstand.of(in);
+    return answer(
+        it.trace().lines(), CurveCharts.withstand(in, typed.units()), figure("current", it.currentA(), "A"));
   }
 
   static Optional<SumResult> fuse(Typed typed) {
@@ -164,16 +176,16 @@ final class Sums {
     if (!typed.errors().isEmpty()) {
       return Optional.empty();
     }
-    FuseChoice.Result it =
-        FuseChoice.of(
-            FuseRequest.of(
-                continuous.orElseThrow(),
-                peak.orElseThrow(),
-                peakTime.orElseThrow(),
-                wire.orElseThrow(),
-                length.orElseThrow(),
-                ambient.orElseThrow(),
-                supply.orElseThrow()));
+    FuseRequest request =
+        FuseRequest.of(
+            continuous.orElseThrow(),
+            peak.orElseThrow(),
+            peakTime.orElseThrow(),
+            wire.orElseThrow(),
+            length.orElseThrow(),
+            ambient.orElseThrow(),
+            supply.orElseThrow());
+    FuseChoice.Result it = FuseChoice.of(request);
     Figure fuse =
         new Figure(
             "fuse",
@@ -181,7 +193,12 @@ final class Sums {
                 .map(found -> found.label())
                 .orElse("none: no standard fuse carries the load and its start"));
     return Optional.of(
-        new SumResult(List.of(fuse), it.checks(), it.trace().lines(), java.util.Map.of()));
+        new SumResult(
+            List.of(fuse),
+            it.checks(),
+            it.trace().lines(),
+            it.fuse().map(found -> ShapeCharts.fuse(request, found, typed.units())),
+            java.util.Map.of()));
   }
 
   static Optional<SumResult> bundle(Typed typed) {
@@ -190,15 +207,43 @@ final class Sums {
         .flatMap(
             diameters -> {
               BundleSize.Result it = BundleSize.of(new BundleSize.Input(diameters));
-              return answer(it.trace().lines(), figure("bundle diameter", it.diameterMm(), "mm"));
+              return answer(
+                  it.trace().lines(),
+                  ShapeCharts.bundle(it, typed.units()),
+                  new Figure(
+                      "bundle diameter", Amounts.of(it.diameterMm(), "mm", typed.units())));
             });
+  }
+
+  static Optional<SumResult> cut(Typed typed) {
+    Optional<Double> stock = typed.millimetres("stock");
+    Optional<List<Piece>> pieces = typed.pieces("pieces");
+    Optional<Double> kerf =
+        typed.isEmpty("kerf") ? Optional.of(0.0) : typed.millimetres("kerf");
+    if (!typed.errors().isEmpty()) {
+      return Optional.empty();
+    }
+    CuttingStock.Input in =
+        new CuttingStock.Input(
+            Math.floor(10 * stock.orElseThrow() + ROUNDING) / 10,
+            pieces.orElseThrow(),
+            Math.ceil(10 * kerf.orElseThrow() - ROUNDING) / 10);
+    CuttingStock.Result it = CuttingStock.of(in);
+    List<TraceLine> trace = new ArrayList<>(it.trace().lines());
+    return answer(
+        trace,
+        ShapeCharts.cut(in, it, typed.units()),
+        new Figure("spools or bars", Integer.toString(it.stockUsed())),
+        new Figure("proven", "no way needs fewer than " + it.lowerBound()),
+        figure("waste", it.wastePercent(), "%"));
   }
 
   private static Figure figure(String what, double value, String unit) {
     return new Figure(what, Amounts.of(value, unit));
   }
 
-  private static Optional<SumResult> answer(List<TraceLine> trace, Figure... figures) {
-    return Optional.of(SumResult.of(trace, figures));
+  private static Optional<SumResult> answer(
+      List<TraceLine> trace, SumChart chart, Figure... figures) {
+    return Optional.of(SumResult.of(trace, chart, figures));
   }
 }

@@ -3,12 +3,12 @@ package org.loomwright.web.units;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.loomwright.model.quantity.Display;
 
 /**
  * The last step before a page is sent: lengths and wire sizes between its tags in the wanted units.
  * Attributes, what is typed or chosen in forms, and elements marked "as-written", "evidence" or
- * "error" stay, because they quote what is on file or was typed.
+ * "error" stay, because they quote what is on file or was typed; pictures stay, because they are
+ * drawn in the wanted units.
  */
 public final class PageUnits {
   private static final Pattern TAG =
@@ -18,14 +18,12 @@ public final class PageUnits {
       Pattern.compile("class=\"(?:[^\"]*\\s)?(?:as-written|evidence|error)(?:\\s[^\"]*)?\"");
 
   private static final Set<String> KEPT =
-      Set.of("textarea", "select", "datalist", "script", "style", "code");
+      Set.of("textarea", "select", "datalist", "script", "style", "code", "svg");
 
-  private final Display units;
   private final UnitWords words;
 
-  /** A step for the wanted units; see {@link UnitWords} for the words. */
-  public PageUnits(Display units, UnitWords words) {
-    this.units = units;
+  /** A step with the words of the wanted units. */
+  public PageUnits(UnitWords words) {
     this.words = words;
   }
 
@@ -57,10 +55,7 @@ public final class PageUnits {
     return shown.append(depth > 0 ? rest : words.of(rest)).toString();
   }
 
-  /** Pictures are drawn in the wanted units; only gauges on file have no room in them. */
-  private boolean isKept(String name, Matcher tag) {
-    return KEPT.contains(name)
-        || units == Display.METRIC && name.equals("svg")
-        || KEPT_CLASS.matcher(tag.group(3)).find();
+  private static boolean isKept(String name, Matcher tag) {
+    return KEPT.contains(name) || KEPT_CLASS.matcher(tag.group(3)).find();
   }
 }

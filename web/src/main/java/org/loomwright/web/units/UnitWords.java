@@ -20,7 +20,9 @@ public final class UnitWords {
   private static final String NUMBER = "\\d+(?:\\.\\d+)?";
   private static final String BETWEEN = "(?:\\h?[–×]\\h?|\\hto\\h|\\hby\\h|\\hx\\h)";
 
-  /** Numbers with a metric unit behind; not within a longer number, a unit such as mm/s, a power. */
+  /**
+   * Numbers with a metric unit behind; not within a longer number, a unit such as mm/s, a power.
+   */
   private static final Pattern METRIC =
       Pattern.compile(
           "(?<![\\p{L}\\d./^²_-])("

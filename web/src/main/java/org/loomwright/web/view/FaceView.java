@@ -115,7 +115,9 @@ public record FaceView(
             .filter(it -> Href.part(it.id()).equals(part))
             .findFirst()
             .map(
-                it -> new FaceMaker(shop, vehicle, wanted, FaceThing.of(vehicle, it, shop, units)).make());
+                it ->
+                    new FaceMaker(shop, vehicle, wanted, FaceThing.of(vehicle, it, shop, units))
+                        .make());
     return connector.or(
         () ->
             vehicle.fuseBlocks().stream()

@@ -54,8 +54,16 @@ public record FactTable(
   public static List<FactTable> of(Rules rules, Display units) {
     List<FactTable> tables = new ArrayList<>();
     tables.add(sourced("limits, times and prices", PartPath.whole(), rules, units));
-    rules.electrics().ifPresent((Electrics it) -> tables.add(sourced("electrics", PartPath.of("electrics"), it, units)));
-    rules.runs().ifPresent((RunRules it) -> tables.add(sourced("runs and bundles", PartPath.of("runs"), it, units)));
+    rules
+        .electrics()
+        .ifPresent(
+            (Electrics it) ->
+                tables.add(sourced("electrics", PartPath.of("electrics"), it, units)));
+    rules
+        .runs()
+        .ifPresent(
+            (RunRules it) ->
+                tables.add(sourced("runs and bundles", PartPath.of("runs"), it, units)));
     return tables;
   }
 
@@ -73,8 +81,7 @@ public record FactTable(
     return new FactTable(title, List.of("rule", "value", "source"), rows, paths);
   }
 
-  private static FactTable of(
-      String list, Class<?> type, List<?> records, Display units) {
+  private static FactTable of(String list, Class<?> type, List<?> records, Display units) {
     List<RecordComponent> columns = new ArrayList<>();
     for (RecordComponent it : type.getRecordComponents()) {
       // A column nobody has filled in tells nothing.

@@ -1,0 +1,4 @@
+@NullMarked
+package org.loomwright.web.units;
+
+import org.jspecify.annotations.NullMarked;
