@@ -156,7 +156,7 @@ final class Person implements AutoCloseable {
   Person save(String words) {
     sign();
     Locator submit =
-        page.locator("main button.main, main button.danger")
+        page.locator("main button")
             .filter(new Locator.FilterOptions().setHasText(words))
             .last();
     submit.click();
@@ -176,6 +176,19 @@ final class Person implements AutoCloseable {
       who.fill(name);
     }
     return this;
+  }
+
+  /** Forbids a way of a kit for a reason, and waits for what became of the kit. */
+  Person forbid(Locator way, String reason) {
+    Locator question = way.locator("details.ask").first();
+    question.locator("summary").click();
+    Locator who = question.getByLabel("Your name");
+    if (who.count() > 0) {
+      who.fill(name);
+    }
+    question.getByLabel("Why").fill(reason);
+    leave(() -> question.getByText("Forbid this way").click());
+    return seesThePlan().sees("What the change did").sees("Your reason: " + reason);
   }
 
   /** Waits until the page says something. */
