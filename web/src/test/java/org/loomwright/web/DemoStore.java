@@ -11,8 +11,8 @@ import org.loomwright.store.Store;
 import org.loomwright.store.StoreTarget;
 
 /** A store with the demo's documents, and pages open on it. */
-final class DemoStore implements AutoCloseable {
-  static final DocumentKey VAN = new DocumentKey("vehicle", "packer");
+public final class DemoStore implements AutoCloseable {
+  public static final DocumentKey VAN = new DocumentKey("vehicle", "packer");
 
   private final Store store;
   private final Pages pages;
@@ -31,7 +31,7 @@ final class DemoStore implements AutoCloseable {
   }
 
   /** With the demo in it. */
-  static DemoStore in(Path folder) {
+  public static DemoStore in(Path folder) {
     Store store = Store.open(StoreTarget.parse(folder.resolve("shop.db").toString()));
     ImportResult result = demo(store, new Signature("Test", "the demo"));
     assertThat(result).isInstanceOf(ImportResult.Done.class);
@@ -39,30 +39,30 @@ final class DemoStore implements AutoCloseable {
   }
 
   /** With nothing in it. */
-  static DemoStore emptyIn(Path folder) {
+  public static DemoStore emptyIn(Path folder) {
     return new DemoStore(Store.open(StoreTarget.parse(folder.resolve("shop.db").toString())));
   }
 
-  Store store() {
+  public Store store() {
     return store;
   }
 
-  Pages pages() {
+  public Pages pages() {
     return pages;
   }
 
   /** Text of the newest revision. */
-  String text(DocumentKey key) {
+  public String text(DocumentKey key) {
     return store.documents().newest(key).orElseThrow().content();
   }
 
   /** Number of the newest revision. */
-  long number(DocumentKey key) {
+  public long number(DocumentKey key) {
     return store.documents().newest(key).orElseThrow().revision().number();
   }
 
   /** Replaces a text, once, in a document, as someone else would. */
-  void edit(DocumentKey key, String what, String by, String who) {
+  public void edit(DocumentKey key, String what, String by, String who) {
     String text = text(key);
     assertThat(text).contains(what);
     store

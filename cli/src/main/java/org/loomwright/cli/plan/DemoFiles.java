@@ -100,9 +100,7 @@ final class DemoFiles {
     } catch (IOException failure) {
       throw new UncheckedIOException(failure);
     }
-    return store
-        .workspaces()
-        .importZip(new ByteArrayInputStream(bytes.toByteArray()), where(), by);
+    return store.workspaces().importZip(new ByteArrayInputStream(bytes.toByteArray()), where(), by);
   }
 
   private static byte[] packed(String name) {

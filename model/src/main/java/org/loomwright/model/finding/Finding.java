@@ -12,15 +12,15 @@ import org.loomwright.model.evidence.How;
  * Something seen on a real vehicle that the records did not say, comebacks included.
  *
  * @param id name used in addresses and references
- * @param name short title
+ * @param name a few words that tell it from others in a list
  * @param revision revision as the shop writes it
  * @param vehicle vehicle document it was seen on
  * @param at what of the vehicle it concerns
- * @param seen what was seen
- * @param expected what the records say
- * @param how how it is known
+ * @param seen what it was, as exact as the next reader needs it
+ * @param expected what stands on file about it
+ * @param how what it rests on
  * @param when day it was seen, such as 2026-03-04
- * @param by who saw it
+ * @param by whom to ask about it
  * @param vehicleNote which vehicle it was, as the shop writes it: end of the serial number, plate,
  *     job
  * @param kit of a comeback: the kit that was fitted

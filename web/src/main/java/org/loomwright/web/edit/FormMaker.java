@@ -152,11 +152,10 @@ final class FormMaker {
     boolean fixed = FIXED.contains(field.key()) && !Typed.text(base.path(field.key())).isEmpty();
     boolean proposed = field.key().equals("id") && !fixed;
     List<Choice> known = fixed ? List.of() : options(shape, field, text);
-    String label = Labels.of(shape.type(), field);
     return new Control.Input(
         at,
-        label,
-        proposed ? field.meaning() + "; left empty, it is made from the name" : hint(field, label),
+        Labels.of(shape.type(), field),
+        proposed ? field.meaning() + "; left empty, it is made from the name" : hint(field),
         field.required() && !proposed,
         look(shape, field, text, known),
         text,
@@ -224,13 +223,11 @@ final class FormMaker {
     return sentences ? Control.Look.LONG : Control.Look.LINE;
   }
 
-  private static String hint(FormField field, String label) {
+  private static String hint(FormField field) {
     String example =
         field.shape() instanceof FormShape.Formed formed ? "such as " + formed.example() : "";
     String each = field.shape() instanceof FormShape.Items ? "one on each line" : "";
-    // Said once is enough.
-    String meaning = field.meaning().equalsIgnoreCase(label) ? "" : field.meaning();
-    return java.util.stream.Stream.of(meaning, example, each)
+    return java.util.stream.Stream.of(field.meaning(), example, each)
         .filter(it -> !it.isEmpty())
         .collect(java.util.stream.Collectors.joining("; "));
   }
