@@ -123,8 +123,8 @@ final class PageWriter {
         where,
         Optional.ofNullable(ctx.queryParam("q")).orElse(""),
         bench.store().isPresent(),
-        Saver.name(ctx),
-        ctx.method() == HandlerType.POST
+        Uploads.isUnread(ctx) ? Cookies.of(ctx, Saver.WHO) : Saver.name(ctx),
+        ctx.method() == HandlerType.POST && !Uploads.isUnread(ctx)
             ? Optional.ofNullable(ctx.formParam(Saver.WHY)).orElse("")
             : "",
         notice(ctx),

@@ -23,7 +23,14 @@ final class Uploads {
 
   private static final int IN_MEMORY = 10 << 20;
 
+  private static final String UNREAD = "unread";
+
   private Uploads() {}
+
+  /** Whether the form of a request can't be read, so that none of its fields may be asked for. */
+  static boolean isUnread(Context ctx) {
+    return ctx.attribute(UNREAD) != null;
+  }
 
   /** What came with a form. */
   sealed interface Upload {}
@@ -60,6 +67,7 @@ final class Uploads {
   static Upload read(Context ctx, String field, int most) throws IOException {
     if (ctx.req().getContentLengthLong() > LARGEST_FORM) {
       readPast(ctx);
+      ctx.attribute(UNREAD, true);
       return new Unread(tooLarge(most));
     }
     ctx.req()
@@ -74,6 +82,7 @@ final class Uploads {
     } catch (Exception broken) {
       // The server below reports damaged and overlong forms with exceptions of every kind.
       LOG.info("A form with a file could not be read.", broken);
+      ctx.attribute(UNREAD, true);
       return new Unread("the file did not come over whole; choose it again");
     }
     UploadedFile file = parts.file().orElse(null);

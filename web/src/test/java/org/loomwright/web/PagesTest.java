@@ -190,7 +190,7 @@ class PagesTest {
                       }
                     });
             if (it.tag().equals("script")) {
-              assertThat(it.get("src")).as(page).startsWith("/webjars/");
+              assertThat(it.get("src")).as(page).matches("/(webjars|assets)/.*[.]js");
             }
           }
         });
