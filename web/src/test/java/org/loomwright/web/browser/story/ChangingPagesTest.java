@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
@@ -23,7 +24,7 @@ import org.loomwright.web.browser.Manner;
 /** Pages that change something, each in light and dark, on a desk and on a phone. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class ChangingPagesTest {
-  private final List<String> faults = new ArrayList<>();
+  private List<String> faults = new ArrayList<>();
   private DemoStore store;
   private BrowserSession session;
 
@@ -114,6 +115,11 @@ class ChangingPagesTest {
       faults.addAll(anna.window().troubles());
     }
     assertThat(faults).isEmpty();
+  }
+
+  @BeforeEach
+  void forget() {
+    faults = new ArrayList<>();
   }
 
   private Person person(DemoStore of) {

@@ -81,7 +81,7 @@ class KeyboardOnlyTest {
 
   private void changeARun(Person anna, DemoStore store) {
     Page page = anna.page();
-    go(anna, "Edit the run from the left B-pillar to the rear", "Enter");
+    go(anna, "Edit the run from the foot of the left B-pillar to the rear", "Enter");
     tabTo(page, "Length");
     page.keyboard().press("Control+A");
     page.keyboard().type("1,9 m");
