@@ -72,8 +72,7 @@ public final class CompareRoutes implements Routes {
   }
 
   private void compare(Context ctx) {
-    Optional<DocumentKey> key =
-        Done.key(saver.store(), ctx.pathParam("kind"), ctx.pathParam("id"));
+    Optional<DocumentKey> key = Done.key(saver.store(), ctx.pathParam("kind"), ctx.pathParam("id"));
     Optional<Version> from = key.flatMap(it -> version(it, ctx.queryParam("from")));
     Optional<Version> to = key.flatMap(it -> version(it, ctx.queryParam("to")));
     if (from.isEmpty() || to.isEmpty()) {

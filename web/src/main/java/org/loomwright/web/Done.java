@@ -46,8 +46,7 @@ final class Done {
 
   /** A document of the store by the parts of its address, one that is no longer used too. */
   static Optional<DocumentKey> key(Store store, String kind, String id) {
-    return Stream.concat(
-            store.documents().newest().stream(), store.documents().retired().stream())
+    return Stream.concat(store.documents().newest().stream(), store.documents().retired().stream())
         .map(Revision::key)
         .filter(it -> Href.part(it.kind()).equals(kind) && Href.part(it.id()).equals(id))
         .findFirst();

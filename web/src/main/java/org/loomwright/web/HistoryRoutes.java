@@ -98,8 +98,7 @@ final class HistoryRoutes implements Routes {
           ctx,
           HttpStatus.UNPROCESSABLE_CONTENT,
           "Not changed",
-          "Nothing was changed: " + problems.get(0).words()
-              + ".");
+          "Nothing was changed: " + problems.get(0).words() + ".");
     }
   }
 }

@@ -77,8 +77,7 @@ public final class Edits {
    */
   public Outcome retire(DocumentKey key, long basedOn, Signature by) {
     WorkspaceContent content = store.workspaces().content();
-    List<NamedText> rest =
-        content.documents().stream().filter(it -> !isOf(key, it)).toList();
+    List<NamedText> rest = content.documents().stream().filter(it -> !isOf(key, it)).toList();
     List<Problem> problems =
         rest.isEmpty() ? List.of() : added(content, rest, content.pictures(), "");
     return problems.isEmpty()

@@ -20,7 +20,13 @@ import org.loomwright.store.Version;
  * @param canUndo whether it can be undone from here
  */
 public record Notice(
-    String css, String words, List<String> details, String kind, String id, long number, boolean canUndo) {
+    String css,
+    String words,
+    List<String> details,
+    String kind,
+    String id,
+    long number,
+    boolean canUndo) {
   private static final int MOST = 4;
 
   public Notice {
@@ -30,7 +36,13 @@ public record Notice(
   /** Nothing was saved, as nothing was different. */
   public static Notice same(DocumentKey key) {
     return new Notice(
-        "same", "Nothing to save: this is what is on file.", List.of(), key.kind(), key.id(), 0, false);
+        "same",
+        "Nothing to save: this is what is on file.",
+        List.of(),
+        key.kind(),
+        key.id(),
+        0,
+        false);
   }
 
   /** A revision was saved. */

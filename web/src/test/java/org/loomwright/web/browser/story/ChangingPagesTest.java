@@ -33,7 +33,8 @@ class ChangingPagesTest {
     store = DemoStore.in(folder);
     session = BrowserSession.start();
     // Something for the histories to tell.
-    store.edit(DemoStore.VAN, "\"supplyLowest\": \"11.8 V\"", "\"supplyLowest\": \"11.7 V\"", "Ben");
+    store.edit(
+        DemoStore.VAN, "\"supplyLowest\": \"11.8 V\"", "\"supplyLowest\": \"11.7 V\"", "Ben");
     store.edit(DemoStore.VAN, "long wheelbase", "short wheelbase", "Anna Brandt");
   }
 

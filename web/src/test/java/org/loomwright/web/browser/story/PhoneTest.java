@@ -61,7 +61,9 @@ class PhoneTest {
 
   private static void changeARun(Person ben, DemoStore store) {
     Page page = ben.page();
-    tap(ben, page.locator("main a.edit-link").filter(has("the run from the foot of the left B-pillar")));
+    tap(
+        ben,
+        page.locator("main a.edit-link").filter(has("the run from the foot of the left B-pillar")));
     Layout.checkFit(page);
     Locator length = page.locator("[id='f.length']");
     length.tap();
