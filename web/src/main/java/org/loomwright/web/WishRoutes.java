@@ -55,7 +55,8 @@ final class WishRoutes implements Routes {
     String reason = Optional.ofNullable(ctx.formParam("reason")).orElse("").strip();
     String text = with(base.get().content(), way, wish, reason);
     DocumentKey key = base.get().revision().key();
-    List<Problem> problems = saver.save(ctx, key, text, basedOn, Href.kit(key.id(), Stage.WAYS));
+    List<Problem> problems =
+        saver.save(ctx, key, text, basedOn, Href.kit(key.id(), Stage.WAYS), reason);
     if (!problems.isEmpty()) {
       writer.message(
           ctx,

@@ -76,6 +76,7 @@ public final class BrowserSession implements AutoCloseable {
                 .setReducedMotion(ReducedMotion.REDUCE)
                 .setLocale("en-GB")
                 .setAcceptDownloads(true)
+                .setHasTouch(manner.widthPx() <= Manner.PHONE.widthPx())
                 .setJavaScriptEnabled(manner.script())));
   }
 

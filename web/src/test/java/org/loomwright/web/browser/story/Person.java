@@ -156,9 +156,7 @@ final class Person implements AutoCloseable {
   Person save(String words) {
     sign();
     Locator submit =
-        page.locator("main button")
-            .filter(new Locator.FilterOptions().setHasText(words))
-            .last();
+        page.locator("main button").filter(new Locator.FilterOptions().setHasText(words)).last();
     submit.click();
     Locator answer = page.locator("main .notice, main .problems, main .error:not(:empty)").first();
     answer.waitFor();
@@ -193,8 +191,7 @@ final class Person implements AutoCloseable {
 
   /** Waits until the page says something. */
   Person sees(String words) {
-    assertThat(page.locator("main"))
-        .containsText(words);
+    assertThat(page.locator("main")).containsText(words);
     return this;
   }
 
@@ -212,8 +209,7 @@ final class Person implements AutoCloseable {
     String shots = System.getProperty("loomwright.shots", "");
     if (!shots.isEmpty()) {
       String file = name.replaceAll("\\W", "-") + ".png";
-      page.screenshot(
-          new Page.ScreenshotOptions().setPath(Path.of(shots, file)).setFullPage(true));
+      page.screenshot(new Page.ScreenshotOptions().setPath(Path.of(shots, file)).setFullPage(true));
     }
     window.close();
   }

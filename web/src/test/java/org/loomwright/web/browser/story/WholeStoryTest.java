@@ -393,6 +393,9 @@ class WholeStoryTest {
     assertThat(store.number(new DocumentKey("kit", "lamp-kit"))).isEqualTo(3);
     // What is changed afterwards leaves the release as it is.
     anna.open("/vehicle/harrow-scout").follow("Edit the vehicle").type("Name", "Harrow Scout II");
-    anna.save().open("/kit/lamp-kit/release").sees("Release 1").sees("vehicle 'harrow-scout' revision 15");
+    anna.save()
+        .open("/kit/lamp-kit/release")
+        .sees("Release 1")
+        .sees("vehicle 'harrow-scout' revision 15");
   }
 }
