@@ -48,7 +48,7 @@ class MapTest {
   @Test
   void showsPlacesRunsAndWhatCanNotBe() {
     String page = browser.get(MAP).body();
-    assertThat(page).contains("Left step", "1\u00a0900\u00a0mm ± 60\u00a0mm", "drawn 1\u00a0050");
+    assertThat(page).contains("Left step", "1\u00a0900\u00a0mm ± 60\u00a0mm", "drawn 1\u00a0230");
     assertThat(page).contains("/edit/vehicle/packer?at=places%2Fleft-step");
     Markup.elements(page);
   }
