@@ -160,7 +160,7 @@ class DemoPagesTest {
   void readsWithoutScripts() {
     try (BrowserWindow window = session.window(pages.address(), Manner.PHONE.withoutScript())) {
       Page page = window.go("/sums/resistance");
-      page.getByLabel("Wire").first().fill("2.5 mm²");
+      page.locator("input[name=wire]").fill("2.5 mm²");
       page.getByText("Work it out").click();
       assertThat(page.url()).contains("wire=2.5");
       window.assertCalm();

@@ -3,6 +3,7 @@ package org.loomwright.web.browser;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -32,8 +33,9 @@ class UnitsPagesTest {
       Page page = window.go("/vehicle/packer");
       page.locator("button[name=units][value=inch]").focus();
       page.keyboard().press("Enter");
+      PlaywrightAssertions.assertThat(page.locator("button[value=inch]"))
+          .hasAttribute("aria-pressed", "true");
       assertThat(page.url()).endsWith("/vehicle/packer");
-      assertThat(page.locator("button[value=inch]").getAttribute("aria-pressed")).isEqualTo("true");
     }
     try (Pages pages = Pages.open(ShopSource.folder(Path.of("..", "demo")), 0);
         BrowserSession session = BrowserSession.start();
