@@ -53,7 +53,7 @@ final class ReleaseRoutes implements Routes {
       return;
     }
     Optional<Pinned> pinned = Pinned.of(saver.store(), kit.get().id());
-    Optional<KitPages> pages = pinned.flatMap(this::pages);
+    Optional<Planned> planned = pinned.map(it -> bench.desk().of(it.order()));
     writer.show(
         ctx,
         bench.now(),
@@ -63,7 +63,9 @@ final class ReleaseRoutes implements Routes {
             "kit",
             kit.get(),
             "standing",
-            pages.map(KitPages::standing),
+            planned.flatMap(ReleaseRoutes::pages).map(KitPages::standing),
+            "waiting",
+            planned.filter(Planned.Working.class::isInstance).isPresent(),
             "pins",
             pinned.map(Pinned::pins).orElse(List.of()),
             "releases",
@@ -74,16 +76,15 @@ final class ReleaseRoutes implements Routes {
             refusal));
   }
 
-  private Optional<KitPages> pages(Pinned pinned) {
-    return bench.desk().of(pinned.order()) instanceof Planned.Done done
-        ? Optional.of(done.pages())
-        : Optional.empty();
+  private static Optional<KitPages> pages(Planned planned) {
+    return planned instanceof Planned.Done done ? Optional.of(done.pages()) : Optional.empty();
   }
 
   private void release(Context ctx) {
     Optional<Pinned> pinned =
         bench.now().kit(ctx.pathParam("id")).flatMap(it -> Pinned.of(saver.store(), it.id()));
-    Optional<KitPages> pages = pinned.flatMap(this::pages);
+    Optional<KitPages> pages =
+        pinned.map(it -> bench.desk().of(it.order())).flatMap(ReleaseRoutes::pages);
     if (pinned.isEmpty() || pages.isEmpty()) {
       page(ctx.status(HttpStatus.CONFLICT), "", "The kit is being planned; try again in a moment.");
       return;
