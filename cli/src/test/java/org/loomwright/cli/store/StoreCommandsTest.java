@@ -42,11 +42,11 @@ class StoreCommandsTest {
         .startsWith("Imported from " + DEMO + " into " + db + ":\n  new        ")
         .contains("  new        vehicle 'packer'\n", "  picture    van-plan.png\n")
         .hasLineCount(11);
-    assertThat(done("import", DEMO, "--db", db)).endsWith(":\n  unchanged  8 documents\n");
+    assertThat(done("import", DEMO, "--db", db)).endsWith(":\n  unchanged  10 documents\n");
 
     Path out = folder.resolve("out");
     assertThat(done("export", out.toString(), "--db", db))
-        .isEqualTo("Exported 8 documents and 2 pictures of " + db + " to " + out + ".\n");
+        .isEqualTo("Exported 10 documents and 2 pictures of " + db + " to " + out + ".\n");
     assertThat(names(out)).hasSize(10);
     Path zip = folder.resolve("out.zip");
     done("export", zip.toString(), "--db", db);
