@@ -32,7 +32,7 @@ class StateTest {
       assertThat(store.state()).isEqualTo(2);
       ReleasesTest.demo(other);
       long before = store.state();
-      assertThat(before).isEqualTo(12);
+      assertThat(before).isEqualTo(14);
       other.releases().release(ReleasesTest.draft(other, Verdict.HOLDS, ANNA));
       assertThat(store.state()).isEqualTo(before + 1);
     }
@@ -49,7 +49,7 @@ class StateTest {
       assertThat(content.state()).isEqualTo(store.state());
       assertThat(content.revisions().values())
           .containsExactlyInAnyOrderElementsOf(store.documents().newest());
-      assertThat(content.revisions()).hasSize(11);
+      assertThat(content.revisions()).hasSize(13);
       Map<String, String> hashes = new TreeMap<>();
       content.revisions().forEach((name, it) -> hashes.put(name, it.contentHash()));
       assertThat(content.documents())
