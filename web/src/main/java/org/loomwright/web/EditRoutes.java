@@ -116,7 +116,7 @@ final class EditRoutes implements Routes {
   }
 
   private void show(Context ctx, EditPage page) {
-    writer.show(ctx, bench.now(), page.title(), "edit/page.jte", Map.of("page", page));
+    writer.show(ctx, bench.now(), page.title(), "edit-page.jte", Map.of("page", page));
   }
 
   private static Optional<PartChange> change(Version on, String at) {
@@ -141,7 +141,7 @@ final class EditRoutes implements Routes {
         ctx,
         bench.now(),
         "Take out " + change.title(),
-        "edit/remove.jte",
+        "edit-remove.jte",
         Map.of(
             "change",
             change,

@@ -88,6 +88,6 @@ final class NewRoutes implements Routes {
   }
 
   private void show(Context ctx, EditPage page) {
-    writer.show(ctx, bench.now(), page.title(), "edit/page.jte", Map.of("page", page));
+    writer.show(ctx, bench.now(), page.title(), "edit-page.jte", Map.of("page", page));
   }
 }
