@@ -35,7 +35,7 @@ import org.loomwright.web.shop.Stage;
  */
 class KitEditsTimeTest {
   private static final String KIT = "crew-comfort";
-  private static final int EDITS = Integer.getInteger("loomwright.edits", 40);
+  private static final int EDITS = Integer.getInteger("loomwright.edits", 20);
 
   /** Changes before the first that is measured, until the program is warm. */
   private static final int WARM_UP = Math.min(20, EDITS / 2);
@@ -175,7 +175,7 @@ class KitEditsTimeTest {
         if (i >= 0) {
           timesMs[i] = tookMs;
         }
-        assertThat(page).contains("<h1>edit " + (i + WARM_UP) + " of the kit</h1>");
+        assertThat(page).contains("<h1>edit " + (i + WARM_UP) + " of the kit");
         assertThat(page).contains(" released");
         if (Math.floorMod(i, CHECKED_EACH) == 0) {
           markup(other, desk.order(), stage).forEach(part -> assertThat(page).contains(part));
