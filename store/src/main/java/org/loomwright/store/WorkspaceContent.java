@@ -1,5 +1,6 @@
 package org.loomwright.store;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
@@ -24,5 +25,31 @@ public record WorkspaceContent(
     documents = List.copyOf(documents);
     pictures = Collections.unmodifiableMap(new TreeMap<>(pictures));
     revisions = Collections.unmodifiableMap(new TreeMap<>(revisions));
+  }
+
+  /** Name of the file of a document, as {@link #with} gives it to one that is not there yet. */
+  public String file(DocumentKey key) {
+    return revisions.entrySet().stream()
+        .filter(it -> it.getValue().key().equals(key))
+        .map(Map.Entry::getKey)
+        .findFirst()
+        .orElse(key.id() + "." + key.kind() + ".json");
+  }
+
+  /** The documents with another text of one of them; one that is not there yet comes last. */
+  public List<NamedText> with(DocumentKey key, String text) {
+    NamedText own = new NamedText(file(key), text);
+    List<NamedText> texts = new ArrayList<>(documents);
+    texts.replaceAll(it -> it.name().equals(own.name()) ? own : it);
+    if (!texts.contains(own)) {
+      texts.add(own);
+    }
+    return texts;
+  }
+
+  /** The documents without one of them. */
+  public List<NamedText> without(DocumentKey key) {
+    String own = file(key);
+    return documents.stream().filter(it -> !it.name().equals(own)).toList();
   }
 }

@@ -2,8 +2,6 @@ package org.loomwright.web;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.time.Duration;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,14 +17,13 @@ import org.loomwright.planner.difference.PlanDifference;
 import org.loomwright.store.DocumentKey;
 import org.loomwright.store.Version;
 import org.loomwright.store.WorkspaceContent;
+import org.loomwright.web.shop.PlanDesk;
 import org.loomwright.web.shop.Planned;
 import org.loomwright.web.shop.Workbench;
 import org.loomwright.web.view.HistoryView;
 
 /** Two revisions of a document beside each other; of a kit, their plans too. */
 public final class CompareRoutes implements Routes {
-  private static final Duration PATIENCE = Duration.ofMillis(400);
-
   private final Workbench bench;
   private final PageWriter writer;
   private final Saver saver;
@@ -111,8 +108,8 @@ public final class CompareRoutes implements Routes {
               + " be planned.";
       return new Compared(key, one, two, differences, false, failure, List.of(), Optional.empty());
     }
-    Planned first = bench.sides().get(0).soon(before.get(), PATIENCE);
-    Planned second = bench.sides().get(1).soon(after.get(), PATIENCE);
+    Planned first = bench.sides().get(0).soon(before.get(), PlanDesk.PATIENCE);
+    Planned second = bench.sides().get(1).soon(after.get(), PlanDesk.PATIENCE);
     if (first instanceof Planned.Done a && second instanceof Planned.Done b) {
       List<Change> changes = PlanDifference.between(a.pages().plan(), b.pages().plan());
       return new Compared(
@@ -129,14 +126,7 @@ public final class CompareRoutes implements Routes {
   /** A revision of a kit with all else as it is now; empty when they do not fit. */
   private Optional<KitOrder> order(Version kit) {
     WorkspaceContent content = saver.store().workspaces().content();
-    List<NamedText> texts = new ArrayList<>();
-    for (NamedText it : content.documents()) {
-      boolean same =
-          Optional.ofNullable(content.revisions().get(it.name()))
-              .filter(revision -> revision.key().equals(kit.revision().key()))
-              .isPresent();
-      texts.add(same ? new NamedText(it.name(), kit.content()) : it);
-    }
+    List<NamedText> texts = content.with(kit.revision().key(), kit.content());
     return WorkspaceReader.read(texts, content.pictures()) instanceof Read.Good good
             && KitOrders.resolve(good.workspace(), kit.revision().key().id())
                 instanceof KitOrders.Found found

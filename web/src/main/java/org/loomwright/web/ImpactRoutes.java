@@ -3,7 +3,6 @@ package org.loomwright.web;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +15,7 @@ import org.loomwright.store.Store;
 import org.loomwright.store.Version;
 import org.loomwright.web.shop.Href;
 import org.loomwright.web.shop.ImpactDesk;
+import org.loomwright.web.shop.PlanDesk;
 import org.loomwright.web.shop.Planned;
 import org.loomwright.web.shop.Shop;
 import org.loomwright.web.shop.VehicleChange;
@@ -25,8 +25,6 @@ import org.loomwright.web.view.HistoryView;
 
 /** Which kits are touched by what was found on their vehicle, and how. */
 public final class ImpactRoutes implements Routes {
-  private static final Duration PATIENCE = Duration.ofMillis(400);
-
   private final Workbench bench;
   private final PageWriter writer;
 
@@ -129,7 +127,7 @@ public final class ImpactRoutes implements Routes {
             new ImpactDesk.Question(revision.key().id(), revision.number()),
             VehicleChange.state(store),
             () -> VehicleChange.documents(store, older),
-            PATIENCE);
+            PlanDesk.PATIENCE);
   }
 
   /** Names for the words of kits that are planned as they are now. */

@@ -4,7 +4,6 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.io.IOException;
-import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,6 +15,7 @@ import org.loomwright.papers.words.CheckRow;
 import org.loomwright.planner.difference.Change;
 import org.loomwright.planner.difference.PlanDifference;
 import org.loomwright.web.shop.KitPages;
+import org.loomwright.web.shop.PlanDesk;
 import org.loomwright.web.shop.Shop;
 import org.loomwright.web.shop.Stage;
 import org.loomwright.web.shop.Workbench;
@@ -23,9 +23,6 @@ import org.loomwright.web.view.KitView;
 
 /** The stages of a kit. */
 final class KitRoutes implements Routes {
-  /** So long a page waits for a plan; most changes are planned by then. */
-  private static final Duration PATIENCE = Duration.ofMillis(400);
-
   private final Workbench bench;
   private final PageWriter writer;
 
@@ -57,7 +54,8 @@ final class KitRoutes implements Routes {
       writer.nothing(ctx, order.isEmpty() ? "kit" : "stage of a kit");
       return;
     }
-    KitView view = new KitView(order.get(), stage.get(), bench.desk().soon(order.get(), PATIENCE));
+    KitView view =
+        new KitView(order.get(), stage.get(), bench.desk().soon(order.get(), PlanDesk.PATIENCE));
     writer.show(
         ctx,
         shop,

@@ -50,7 +50,7 @@ final class PasteRoutes implements Routes {
   }
 
   /** Where the table goes: a connector as of one revision of its vehicle. */
-  private record Place(StoredVehicles.Found found, Connector connector, Housing housing) {
+  private record Place(VehicleText found, Connector connector, Housing housing) {
     PasteJudge.Target target(Shop shop) {
       List<Housing> housings =
           found.vehicle().connectors().stream()
@@ -66,7 +66,13 @@ final class PasteRoutes implements Routes {
   }
 
   private Optional<Place> place(Context ctx, Shop shop, long basedOn) {
-    Optional<StoredVehicles.Found> found = StoredVehicles.find(saver.store(), ctx, basedOn);
+    Optional<VehicleText> found =
+        shop.vehicle(ctx.pathParam("id"))
+            .flatMap(
+                it ->
+                    basedOn == 0
+                        ? VehicleText.newest(saver.store(), it)
+                        : VehicleText.version(saver.store(), it, basedOn));
     return found.flatMap(
         it ->
             it.vehicle().connectors().stream()
@@ -107,7 +113,7 @@ final class PasteRoutes implements Routes {
     }
     Uploads.Form form = (Uploads.Form) upload;
     String text = form.field("text");
-    long basedOn = place.found().revision().number();
+    long basedOn = place.found().number();
     if (form.bytes().isPresent() && !text.isBlank()) {
       refuse(
           ctx,
@@ -140,7 +146,7 @@ final class PasteRoutes implements Routes {
 
   /** Second step: shows what would come of it, goes back to the text, or accepts. */
   private void preview(Context ctx, Shop shop, Place place) {
-    Optional<PasteForm> form = PasteForm.of(ctx.formParamMap(), place.found().revision().number());
+    Optional<PasteForm> form = PasteForm.of(ctx.formParamMap(), place.found().number());
     if (form.isEmpty()) {
       refuse(
           ctx,
@@ -170,7 +176,7 @@ final class PasteRoutes implements Routes {
       problems =
           saver.save(
               ctx,
-              place.found().revision().key(),
+              place.found().key(),
               DocumentWriter.write(judged.accepted().vehicle()),
               form.basedOn(),
               place.back());
@@ -230,9 +236,9 @@ final class PasteRoutes implements Routes {
     return saver
         .store()
         .documents()
-        .newest(place.found().revision().key())
+        .newest(place.found().key())
         .map(it -> it.revision())
-        .filter(it -> it.number() > place.found().revision().number())
+        .filter(it -> it.number() > place.found().number())
         .map(
             it ->
                 it.by().who()

@@ -51,7 +51,8 @@ public record PhotoPlace(
   /** The connector or fuse block a request is about, if its face is on file. */
   static Optional<PhotoPlace> find(Store store, Shop shop, Context ctx) {
     String part = ctx.pathParam("face");
-    return StoredVehicles.find(store, ctx, 0)
+    return shop.vehicle(ctx.pathParam("id"))
+        .flatMap(it -> VehicleText.newest(store, it))
         .flatMap(
             found ->
                 Stream.concat(
@@ -89,7 +90,7 @@ public record PhotoPlace(
   private static Optional<PhotoPlace> of(
       Store store,
       Shop shop,
-      StoredVehicles.Found found,
+      VehicleText found,
       String list,
       String id,
       String name,
@@ -108,7 +109,7 @@ public record PhotoPlace(
                             new PhotoPlace(
                                 found.vehicle().id(),
                                 found.vehicle().name(),
-                                found.revision().number(),
+                                found.number(),
                                 list,
                                 id,
                                 name,
@@ -120,7 +121,7 @@ public record PhotoPlace(
 
   /** It itself, as it sits in the vehicle. */
   Owner ownOwner() {
-    return new Owner(new DocumentKey(StoredVehicles.KIND, vehicle), list, id);
+    return new Owner(VehicleText.key(vehicle), list, id);
   }
 
   /** The loose part, which others may have too. */

@@ -10,7 +10,8 @@ import org.loomwright.store.Store;
 import org.loomwright.store.Version;
 
 /**
- * A revision of a vehicle: its text, and the vehicle in it.
+ * A revision of a vehicle: its text, and the vehicle in it, so that a change can be made from just
+ * that text.
  *
  * @param key of the document
  * @param number of the revision
@@ -21,25 +22,25 @@ record VehicleText(DocumentKey key, long number, String text, Vehicle vehicle) {
 
   /** The newest revision; empty when there is none that can be read. */
   static Optional<VehicleText> newest(Store store, Vehicle vehicle) {
-    return store.documents().newest(key(vehicle)).flatMap(VehicleText::read);
+    return store.documents().newest(key(vehicle.id())).flatMap(VehicleText::read);
   }
 
   /** A revision by its number; empty when there is none that can be read. */
   static Optional<VehicleText> version(Store store, Vehicle vehicle, long number) {
-    return store.documents().version(key(vehicle), number).flatMap(VehicleText::read);
+    return store.documents().version(key(vehicle.id()), number).flatMap(VehicleText::read);
   }
 
-  private static DocumentKey key(Vehicle vehicle) {
-    return new DocumentKey(DocumentKind.VEHICLE.word(), vehicle.id());
+  /** The document of a vehicle. */
+  static DocumentKey key(String vehicle) {
+    return new DocumentKey(DocumentKind.VEHICLE.word(), vehicle);
   }
 
   private static Optional<VehicleText> read(Version version) {
-    if (JsonText.parse(version.content()) instanceof JsonText.Tree tree
-        && DocumentBinder.bind(tree.node()).document().orElse(null) instanceof Vehicle vehicle) {
-      return Optional.of(
-          new VehicleText(
-              version.revision().key(), version.revision().number(), version.content(), vehicle));
-    }
-    return Optional.empty();
+    return JsonText.parse(version.content()) instanceof JsonText.Tree tree
+            && DocumentBinder.bind(tree.node()).good().orElse(null) instanceof Vehicle vehicle
+        ? Optional.of(
+            new VehicleText(
+                version.revision().key(), version.revision().number(), version.content(), vehicle))
+        : Optional.empty();
   }
 }

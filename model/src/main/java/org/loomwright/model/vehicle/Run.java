@@ -17,12 +17,12 @@ import org.loomwright.model.quantity.Temperature;
  * @param follows what the bundle is laid along, e.g. "the factory loom on the left sill"
  * @param alongLoom whether that is a factory loom; such runs are preferred
  * @param passes what it passes through, e.g. "grommet behind the step well"
- * @param holes holes it passes through whose size is known, from {@code from} to {@code to}
+ * @param holes holes it passes through whose size is known, in order from its first end
  * @param ambient highest temperature on the way, where hotter than the places at its ends
  * @param wet whether water reaches it between its ends
  * @param moving whether the bundle bends there in use, as at a hinge or between body and axle
  * @param near what it comes near to
- * @param bends points of the plan view it goes over, from {@code from} to {@code to}; for drawing
+ * @param bends points of the plan view it goes over, in order from its first end; for drawing
  * @param restraint whether it runs along restraint wiring; such runs are not used
  * @param highVoltage whether it runs along high-voltage wiring; such runs are not used
  * @param evidence how the length is known

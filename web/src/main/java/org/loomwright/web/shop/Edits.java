@@ -77,7 +77,7 @@ public final class Edits {
    */
   public Outcome retire(DocumentKey key, long basedOn, Signature by) {
     WorkspaceContent content = store.workspaces().content();
-    List<NamedText> rest = content.documents().stream().filter(it -> !isOf(key, it)).toList();
+    List<NamedText> rest = content.without(key);
     List<Problem> problems =
         rest.isEmpty() ? List.of() : added(content, rest, content.pictures(), "");
     return problems.isEmpty()
@@ -120,19 +120,8 @@ public final class Edits {
     if (key.kind().equals(DocumentKey.PICTURE)) {
       return added(content, content.documents(), pictures(key, text, content), "");
     }
-    List<NamedText> texts = new ArrayList<>(content.documents());
-    String name = key.id() + "." + key.kind() + ".json";
-    int at = 0;
-    while (at < texts.size() && !isOf(key, texts.get(at))) {
-      at++;
-    }
-    if (at < texts.size()) {
-      name = texts.get(at).name();
-      texts.set(at, new NamedText(name, text.toString()));
-    } else {
-      texts.add(new NamedText(name, text.toString()));
-    }
-    return added(content, texts, content.pictures(), name);
+    return added(
+        content, content.with(key, text.toString()), content.pictures(), content.file(key));
   }
 
   /** The pictures with another one under a name. */
@@ -164,10 +153,6 @@ public final class Edits {
         .filter(it -> !it.document().equals(own) && !before.contains(it))
         .forEach(problems::add);
     return problems;
-  }
-
-  private static boolean isOf(DocumentKey key, NamedText text) {
-    return JsonText.parse(text.text()) instanceof JsonText.Tree it && isOf(key, it.node());
   }
 
   private static boolean isOf(DocumentKey key, JsonNode text) {

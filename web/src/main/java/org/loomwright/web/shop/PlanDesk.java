@@ -22,6 +22,9 @@ import org.slf4j.LoggerFactory;
  * kit change, the work on its older plan ends. May be shared between threads.
  */
 public final class PlanDesk implements AutoCloseable {
+  /** So long a page waits for a plan; most changes are planned by then. */
+  public static final Duration PATIENCE = Duration.ofMillis(400);
+
   private static final Logger LOG = LoggerFactory.getLogger(PlanDesk.class);
 
   /** Makes a plan; the planner, but for tests of the desk. */

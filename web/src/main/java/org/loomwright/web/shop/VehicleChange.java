@@ -1,8 +1,8 @@
 package org.loomwright.web.shop;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.loomwright.model.finding.Finding;
 import org.loomwright.model.json.DocumentKind;
 import org.loomwright.model.json.JsonText;
@@ -87,19 +87,17 @@ public final class VehicleChange {
    */
   public static Optional<ImpactDesk.Two> documents(Store store, Version older) {
     WorkspaceContent content = store.workspaces().content();
-    List<NamedText> before = new ArrayList<>();
-    List<NamedText> after = new ArrayList<>();
-    for (NamedText it : content.documents()) {
-      Optional<DocumentKey> key =
-          Optional.ofNullable(content.revisions().get(it.name())).map(Revision::key);
-      // What is said of things of the vehicle now would not fit the older one.
-      if (key.filter(known -> known.kind().equals(DocumentKind.FINDING.word())).isPresent()) {
-        continue;
-      }
-      after.add(it);
-      boolean same = key.filter(older.revision().key()::equals).isPresent();
-      before.add(same ? new NamedText(it.name(), older.content()) : it);
-    }
+    // What is said of things of the vehicle now would not fit the older one.
+    Predicate<NamedText> finding =
+        it ->
+            Optional.ofNullable(content.revisions().get(it.name()))
+                .filter(known -> known.key().kind().equals(DocumentKind.FINDING.word()))
+                .isPresent();
+    List<NamedText> before =
+        content.with(older.revision().key(), older.content()).stream()
+            .filter(finding.negate())
+            .toList();
+    List<NamedText> after = content.documents().stream().filter(finding.negate()).toList();
     return WorkspaceReader.read(before, content.pictures()) instanceof Read.Good one
             && WorkspaceReader.read(after, content.pictures()) instanceof Read.Good two
         ? Optional.of(new ImpactDesk.Two(one.workspace(), two.workspace()))
