@@ -80,7 +80,9 @@ class EditBrowserTest {
       page.keyboard().press("Enter");
       Locator problems = page.locator(".problems");
       problems.waitFor();
-      assertThat(page.evaluate("document.activeElement.className")).isEqualTo("problems");
+      // Without script the browser moves there by itself, some moments after the page has come.
+      page.waitForCondition(
+          () -> "problems".equals(page.evaluate("document.activeElement.className")));
       assertThat(page.locator("[id='f.length']").inputValue()).isEqualTo("1,9 m");
       assertThat(page.locator("[id='f.length-wrong']").textContent()).contains("1,9 m");
       page.keyboard().press("Tab");
@@ -103,7 +105,8 @@ class EditBrowserTest {
       Page page = window.go("/edit/vehicle/packer?at=runs%2Fpillar-to-quarter");
       page.locator("button[value='more:f.near']").click();
       page.locator("[id='f.near.0.what']").waitFor();
-      assertThat(page.evaluate("document.activeElement.id")).isEqualTo("f.near.0.what");
+      page.waitForCondition(
+          () -> "f.near.0.what".equals(page.evaluate("document.activeElement.id")));
       Layout.checkFit(page);
       page.locator("button[value='less:f.near.0']").click();
       page.locator("[id='f.near.0.what']")
