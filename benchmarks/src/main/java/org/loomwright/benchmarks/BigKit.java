@@ -163,7 +163,7 @@ final class BigKit {
         List.of(),
         List.of(),
         List.of(),
-        new Guide("", List.of(), List.of(), List.of(), List.of(), 0),
+        new Guide("", List.of(), List.of(), List.of(), List.of(), 0, 0),
         new Proof(true, BigInteger.TWO, List.of(), List.of(), List.of()),
         List.of());
   }

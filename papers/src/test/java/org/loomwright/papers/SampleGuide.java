@@ -50,16 +50,16 @@ final class SampleGuide {
         "Is the vehicle prepared for towing?",
         TellHow.ASK_OWNER,
         "tow-prep",
-        new Answer("yes", "prepared for towing", "a coupling or a code on the order"),
-        new Answer("no", "not prepared for towing", "no coupling, no code"));
+        new Answer("yes", "prepared for towing", "a coupling or a code on the order", Optional.empty()),
+        new Answer("no", "not prepared for towing", "no coupling, no code", Optional.empty()));
     ask(
         steps,
         "ask-feed",
         "Measure at slot 9, upper blade, against ground",
         TellHow.MEASURE_LIVE,
         "rear-feed",
-        new Answer("yes", "rear section fed", "11.5 V or more"),
-        new Answer("no", "rear section dead", "less than 1 V"));
+        new Answer("yes", "rear section fed", "11.5 V or more", Optional.empty()),
+        new Answer("no", "rear section dead", "less than 1 V", Optional.empty()));
     act(steps, "isolate", "step-well", "Isolate the battery", new Act.Isolate(), Undo.EASILY);
     act(
         steps,
@@ -89,7 +89,7 @@ final class SampleGuide {
                     "rear-block",
                     "H-FUSE",
                     List.of("9"),
-                    new View(Side.MATING_SIDE, LatchDirection.LEFT))),
+                    new View(Side.MATING_SIDE, LatchDirection.LEFT))), List.of(),
             3));
     add(
         steps,
@@ -139,7 +139,7 @@ final class SampleGuide {
                     "floor",
                     "H-FLOOR",
                     List.of("1"),
-                    new View(Side.WIRE_SIDE, LatchDirection.DOWN))),
+                    new View(Side.WIRE_SIDE, LatchDirection.DOWN))), List.of(),
             4));
     act(steps, "connect", "step-well", "Connect the battery", new Act.Reconnect(), Undo.EASILY);
     add(
@@ -173,7 +173,7 @@ final class SampleGuide {
             edge("connect", "test")),
         List.of("test"),
         List.of("meter", "mirror", "pick", "trim wedge"),
-        96.4);
+        96.4, 0);
   }
 
   private static Edge edge(String from, String to) {
@@ -204,7 +204,7 @@ final class SampleGuide {
             undo,
             List.of(),
             List.of(),
-            Optional.empty(),
+            Optional.empty(), List.of(),
             2));
   }
 
@@ -226,7 +226,7 @@ final class SampleGuide {
             undo,
             List.of(),
             List.of(),
-            Optional.empty(),
+            Optional.empty(), List.of(),
             5));
   }
 
@@ -248,7 +248,7 @@ final class SampleGuide {
             Undo.EASILY,
             List.of(),
             how.isReading() ? List.of("meter") : List.of(),
-            Optional.empty(),
+            Optional.empty(), List.of(),
             3));
   }
 }

@@ -298,7 +298,7 @@ final class Kits {
         List.of(),
         List.of(),
         List.of(),
-        new Guide("", List.of(), List.of(), List.of(), List.of(), 0),
+        new Guide("", List.of(), List.of(), List.of(), List.of(), 0, 0),
         new Proof(true, BigInteger.ONE, List.of(), List.of(), List.of()),
         List.of());
   }

@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param ends ids of the last steps
  * @param tools tools of all steps, each once
  * @param expectedMinutes expected time over the mix of builds
+ * @param expectedQuestions expected number of questions over the mix of builds
  */
 public record Guide(
     String start,
@@ -20,7 +21,8 @@ public record Guide(
     List<Edge> edges,
     List<String> ends,
     List<String> tools,
-    double expectedMinutes) {
+    double expectedMinutes,
+    double expectedQuestions) {
   public Guide {
     steps = List.copyOf(steps);
     edges = List.copyOf(edges);

@@ -22,6 +22,7 @@ import org.loomwright.model.vehicle.Undo;
  * @param relies need ids whose ways it carries out
  * @param tools tools
  * @param shown face beside it
+ * @param readings values to be taken and written down
  * @param minutes expected time
  */
 public record Step(
@@ -40,10 +41,12 @@ public record Step(
     List<String> relies,
     List<String> tools,
     Optional<Shown> shown,
+    List<Reading> readings,
     double minutes) {
   public Step {
     openings = List.copyOf(openings);
     relies = List.copyOf(relies);
     tools = List.copyOf(tools);
+    readings = List.copyOf(readings);
   }
 }

@@ -21,7 +21,7 @@ class ForksTest {
       new Ask(
           "colour",
           TellHow.LOOK,
-          List.of(new Answer("red", "red", "red seen"), new Answer("blue", "blue", "blue seen")));
+          List.of(new Answer("red", "red", "red seen", Optional.empty()), new Answer("blue", "blue", "blue seen", Optional.empty())));
 
   @Test
   void saysNothingWhereTheNextNumberFollows() {
@@ -91,9 +91,9 @@ class ForksTest {
               Undo.EASILY,
               List.of(),
               List.of(),
-              Optional.empty(),
+              Optional.empty(), List.of(),
               0));
     }
-    return new Forks(new Guide("a", steps, List.of(edges), List.of("c"), List.of(), 0));
+    return new Forks(new Guide("a", steps, List.of(edges), List.of("c"), List.of(), 0, 0));
   }
 }

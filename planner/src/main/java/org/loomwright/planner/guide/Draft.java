@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.loomwright.model.design.Act;
 import org.loomwright.model.design.Ask;
+import org.loomwright.model.design.Reading;
 import org.loomwright.model.design.Shown;
 import org.loomwright.model.design.Step;
 import org.loomwright.model.design.StepKind;
@@ -28,6 +29,7 @@ final class Draft {
   private List<String> relies = List.of();
   private List<String> tools = List.of();
   private Optional<Shown> shown = Optional.empty();
+  private List<Reading> readings = List.of();
   private double minutes;
 
   Draft(String id, StepKind kind, String place, Region on) {
@@ -86,6 +88,11 @@ final class Draft {
     return this;
   }
 
+  Draft reads(List<Reading> values) {
+    readings = List.copyOf(values);
+    return this;
+  }
+
   Draft takes(double time) {
     minutes = time;
     return this;
@@ -118,6 +125,6 @@ final class Draft {
   Step step(int number) {
     return new Step(
         id, number, kind, place, title, text, why, openings, live, ask, act, undo, relies, tools,
-        shown, minutes);
+        shown, readings, minutes);
   }
 }

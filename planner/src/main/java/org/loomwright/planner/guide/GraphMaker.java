@@ -40,12 +40,14 @@ final class GraphMaker {
     Set<String> tools = new LinkedHashSet<>();
     List<String> asked = new ArrayList<>();
     double minutes = 0;
+    double questions = 0;
     boolean noted = false;
     for (int i = 0; i < taken.size(); i++) {
       Draft draft = taken.get(i);
       steps.add(draft.step(i + 1));
       tools.addAll(draft.tools());
       minutes += draft.minutes() * draft.on().share();
+      questions += draft.ask().isPresent() ? draft.on().share() : 0;
       // The latest question is the one the reader has in mind.
       draft.ask().ifPresent(ask -> asked.add(ask.trait()));
       noted |= draft.id().equals(casesNoted);
@@ -73,7 +75,7 @@ final class GraphMaker {
         edges,
         ends,
         tools.stream().sorted(Comparator.naturalOrder()).toList(),
-        minutes);
+        minutes, questions);
   }
 
   // "in case A1 or A3", where the cases of one component tell the way, or "in case A1 and C1 or

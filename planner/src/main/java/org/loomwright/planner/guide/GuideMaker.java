@@ -165,7 +165,7 @@ public final class GuideMaker {
                                   new Answer(
                                       value.id(),
                                       value.words(),
-                                      tell.expect().getOrDefault(value.id(), "")))
+                                      tell.expect().getOrDefault(value.id(), ""), Optional.empty()))
                           .toList()))
               .tools(tell.tools())
               .takes(tell.effort().seconds() / 60);

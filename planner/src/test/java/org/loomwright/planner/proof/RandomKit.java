@@ -154,7 +154,7 @@ final class RandomKit {
         it.undo(),
         it.relies(),
         it.tools(),
-        it.shown(),
+        it.shown(), it.readings(),
         it.minutes());
   }
 

@@ -51,7 +51,7 @@ final class Script {
 
   Guide guide() {
     List<String> ends = tails.stream().map(Tail::from).toList();
-    return new Guide(steps.get(0).id(), steps, edges, ends, List.of("hands"), 10);
+    return new Guide(steps.get(0).id(), steps, edges, ends, List.of("hands"), 10, 0);
   }
 
   static Step caution(String id, String text) {
@@ -72,7 +72,7 @@ final class Script {
 
   static Step ask(Trait trait, TellHow how) {
     List<Answer> answers =
-        trait.values().stream().map(it -> new Answer(it.id(), it.words(), "so")).toList();
+        trait.values().stream().map(it -> new Answer(it.id(), it.words(), "so", Optional.empty())).toList();
     return step(
         "ask/" + trait.id(),
         StepKind.ASK,
@@ -99,7 +99,7 @@ final class Script {
         undo,
         List.of(),
         List.of("hands"),
-        Optional.empty(),
+        Optional.empty(), List.of(),
         1);
   }
 
@@ -119,7 +119,7 @@ final class Script {
         it.undo(),
         it.relies(),
         it.tools(),
-        it.shown(),
+        it.shown(), it.readings(),
         it.minutes());
   }
 
@@ -139,7 +139,7 @@ final class Script {
     }
     List<Step> steps = guide.steps().stream().filter(it -> !it.id().equals(id)).toList();
     String start = guide.start().equals(id) ? outs.get(0).to() : guide.start();
-    return new Guide(start, steps, edges, guide.ends(), guide.tools(), guide.expectedMinutes());
+    return new Guide(start, steps, edges, guide.ends(), guide.tools(), guide.expectedMinutes(), guide.expectedQuestions());
   }
 
   /** The guide with a step moved to just before another. */
@@ -154,7 +154,7 @@ final class Script {
     edges.add(new Edge(id, before, Condition.always(), ""));
     List<Step> steps = new ArrayList<>(rest.steps());
     steps.add(step);
-    return new Guide(rest.start(), steps, edges, rest.ends(), rest.tools(), 10);
+    return new Guide(rest.start(), steps, edges, rest.ends(), rest.tools(), 10, 0);
   }
 
   static Guide replaced(Guide guide, String id, Step by) {
@@ -162,7 +162,7 @@ final class Script {
         guide.steps().stream()
             .map(it -> it.id().equals(id) ? numbered(by, it.number()) : it)
             .toList();
-    return new Guide(guide.start(), steps, guide.edges(), guide.ends(), guide.tools(), 10);
+    return new Guide(guide.start(), steps, guide.edges(), guide.ends(), guide.tools(), 10, 0);
   }
 
   static Guide withEdge(Guide guide, String from, String to, String when) {
@@ -174,6 +174,6 @@ final class Script {
                         ? new Edge(from, to, Condition.of(when), when)
                         : it)
             .toList();
-    return new Guide(guide.start(), guide.steps(), edges, guide.ends(), guide.tools(), 10);
+    return new Guide(guide.start(), guide.steps(), edges, guide.ends(), guide.tools(), 10, 0);
   }
 }

@@ -192,7 +192,7 @@ public record VehicleView(
             List.of(),
             List.of(),
             List.of(),
-            new Guide("", List.of(), List.of(), List.of(), List.of(), 0),
+            new Guide("", List.of(), List.of(), List.of(), List.of(), 0, 0),
             new Proof(false, BigInteger.ZERO, List.of(), List.of(), List.of()),
             List.of());
     String svg = RunMap.svg(empty, vehicle, picture, widthMm, Lettering.fitted(), units);

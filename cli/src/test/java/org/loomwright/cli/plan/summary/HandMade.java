@@ -71,7 +71,7 @@ final class HandMade {
         checks(),
         List.of(),
         List.of(),
-        new Guide("s1", List.of(), List.of(), List.of(), List.of(), 90),
+        new Guide("s1", List.of(), List.of(), List.of(), List.of(), 90, 0),
         proof(),
         List.of("Shares rest on 34 vans."));
   }

@@ -146,7 +146,7 @@ public final class Harnesses {
         List.of(),
         List.of(),
         List.of(),
-        new Guide("start", List.of(), List.of(), List.of(), List.of(), 0),
+        new Guide("start", List.of(), List.of(), List.of(), List.of(), 0, 0),
         new Proof(true, BigInteger.ONE, List.of(), List.of(), List.of()),
         List.of());
   }

@@ -1,0 +1,27 @@
+package org.loomwright.model.design;
+
+import java.util.Optional;
+import org.loomwright.model.condition.Condition;
+
+/**
+ * A value that a step asks to be taken and written down: measured, tried or read out.
+ *
+ * @param id stable id, such as "rest-voltage" or "drop-feed/heater/main/1"
+ * @param name what is read, short
+ * @param kind what sort of value it is
+ * @param band where a measured number has to lie; absent where any number will do, as for a value
+ *     that is only compared later
+ * @param compareWith id of the reading taken earlier that this one repeats at the end of the work
+ * @param when builds on which it is taken; decided by answers given before
+ * @param outside what to do when the number lies outside, or the answer is no
+ * @param source where the band comes from; empty without one
+ */
+public record Reading(
+    String id,
+    String name,
+    ReadingKind kind,
+    Optional<Band> band,
+    Optional<String> compareWith,
+    Condition when,
+    String outside,
+    String source) {}
