@@ -5,6 +5,7 @@ import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import java.util.Arrays;
 import java.util.Locale;
 import org.loomwright.model.design.Act;
+import org.loomwright.model.design.Guide;
 import org.loomwright.model.design.Landing;
 import org.loomwright.model.design.Plan;
 import tools.jackson.core.JsonGenerator;
@@ -37,6 +38,11 @@ public final class PlanJson {
     root.setAll((ObjectNode) MAPPER.valueToTree(plan));
     return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(root).replace("\r\n", "\n")
         + "\n";
+  }
+
+  /** The guide alone in the same form, on one line. */
+  public static String guide(Guide guide) {
+    return MAPPER.writeValueAsString(guide);
   }
 
   @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")

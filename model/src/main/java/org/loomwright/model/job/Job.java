@@ -66,4 +66,9 @@ public record Job(
   public Optional<Taken> taken(String reading) {
     return taken.stream().filter(it -> it.reading().equals(reading)).findFirst();
   }
+
+  /** Whether nothing more is done: signed off, or given up. */
+  public boolean isOver() {
+    return state == JobState.SIGNED_OFF || state == JobState.GIVEN_UP;
+  }
 }

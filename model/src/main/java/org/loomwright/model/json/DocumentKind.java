@@ -6,9 +6,11 @@ import java.util.Optional;
 import org.loomwright.model.document.Document;
 import org.loomwright.model.equipment.Equipment;
 import org.loomwright.model.finding.Finding;
+import org.loomwright.model.job.Job;
 import org.loomwright.model.kit.Kit;
 import org.loomwright.model.parts.Parts;
 import org.loomwright.model.rules.Rules;
+import org.loomwright.model.stock.Batch;
 import org.loomwright.model.vehicle.Vehicle;
 
 /** The kinds of documents, as the key "kind" names them. */
@@ -18,7 +20,9 @@ public enum DocumentKind {
   KIT("kit", "a kit", Kit.class),
   PARTS("parts", "a parts list", Parts.class),
   RULES("rules", "a set of rules", Rules.class),
-  FINDING("finding", "a finding", Finding.class);
+  FINDING("finding", "a finding", Finding.class),
+  JOB("job", "a job", Job.class),
+  BATCH("batch", "a batch", Batch.class);
 
   private final String word;
   private final String noun;

@@ -229,7 +229,7 @@ sealed interface Shape {
     if (plain == String.class) {
       return new Text();
     }
-    if (plain == int.class) {
+    if (plain == int.class || plain == Integer.class) {
       return new Whole();
     }
     if (plain == boolean.class) {

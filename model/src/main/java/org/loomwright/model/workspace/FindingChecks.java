@@ -1,12 +1,7 @@
 package org.loomwright.model.workspace;
 
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
-import java.util.HashSet;
 import java.util.Optional;
-import java.util.Set;
 import org.loomwright.model.finding.Finding;
-import org.loomwright.model.finding.FindingPhoto;
 import org.loomwright.model.finding.FindingState;
 import org.loomwright.model.finding.FoundAt;
 import org.loomwright.model.json.Paths;
@@ -33,9 +28,9 @@ final class FindingChecks {
 
   private void checkAll() {
     scope.reference(finding, "vehicle", library.documents(), Sort.VEHICLE, finding.vehicle());
-    day();
+    Days.check(scope, finding, "when", finding.when());
     state();
-    photos();
+    Photos.once(scope, finding.photos());
     comeback();
     if (finding.isOpen()) {
       library
@@ -46,22 +41,6 @@ final class FindingChecks {
                 finding.at().ifPresent(it -> at(it, names));
                 finding.traits().forEach((trait, value) -> trait(trait, value, names));
               });
-    }
-  }
-
-  private void day() {
-    String when = finding.when();
-    if (when.isEmpty()) {
-      return;
-    }
-    try {
-      var unused = LocalDate.parse(when);
-    } catch (DateTimeParseException refusal) {
-      scope.problem(
-          finding,
-          "when",
-          when,
-          "'" + when + "' is no day; write year, month and day, such as 2026-03-04");
     }
   }
 
@@ -85,16 +64,6 @@ final class FindingChecks {
           finding.takenInto().get(),
           "only an accepted finding is taken into a revision of the vehicle; accept it, or leave"
               + " this out");
-    }
-  }
-
-  private void photos() {
-    Set<String> seen = new HashSet<>();
-    for (FindingPhoto photo : finding.photos()) {
-      if (!photo.file().isEmpty() && !seen.add(photo.file())) {
-        scope.problem(
-            photo, "file", photo.file(), "'" + photo.file() + "' is there twice; once is enough");
-      }
     }
   }
 

@@ -57,6 +57,8 @@ final class Library {
       case PARTS -> Sort.PARTS;
       case RULES -> Sort.RULES;
       case FINDING -> Sort.FINDING;
+      case JOB -> Sort.JOB;
+      case BATCH -> Sort.BATCH;
     };
   }
 

@@ -8,6 +8,8 @@ enum Sort {
   PARTS("a parts list", "parts lists"),
   RULES("a set of rules", "sets of rules"),
   FINDING("a finding", "findings"),
+  JOB("a job", "jobs"),
+  BATCH("a batch", "batches"),
   TRAIT("a trait", "traits"),
   OPENING("an opening", "openings"),
   PLACE("a place", "places"),

@@ -3,10 +3,12 @@ package org.loomwright.model.workspace;
 import java.util.List;
 import org.loomwright.model.equipment.Equipment;
 import org.loomwright.model.finding.Finding;
+import org.loomwright.model.job.Job;
 import org.loomwright.model.kit.Kit;
 import org.loomwright.model.parts.Parts;
 import org.loomwright.model.picture.Pictures;
 import org.loomwright.model.rules.Rules;
+import org.loomwright.model.stock.Batch;
 import org.loomwright.model.vehicle.Vehicle;
 
 /**
@@ -18,6 +20,8 @@ import org.loomwright.model.vehicle.Vehicle;
  * @param parts parts
  * @param rules rules
  * @param findings what was seen on real vehicles
+ * @param jobs vehicles that kits were or are being fitted to
+ * @param batches kits that were made
  * @param pictures pictures the documents name
  */
 public record Workspace(
@@ -27,6 +31,8 @@ public record Workspace(
     List<Parts> parts,
     List<Rules> rules,
     List<Finding> findings,
+    List<Job> jobs,
+    List<Batch> batches,
     Pictures pictures) {
   public Workspace {
     vehicles = List.copyOf(vehicles);
@@ -35,11 +41,21 @@ public record Workspace(
     parts = List.copyOf(parts);
     rules = List.copyOf(rules);
     findings = List.copyOf(findings);
+    jobs = List.copyOf(jobs);
+    batches = List.copyOf(batches);
   }
 
   /** No documents at all. */
   public static Workspace empty() {
     return new Workspace(
-        List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), Pictures.none());
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        Pictures.none());
   }
 }

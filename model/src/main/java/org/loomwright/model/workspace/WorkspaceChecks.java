@@ -11,10 +11,12 @@ import org.loomwright.model.condition.Condition;
 import org.loomwright.model.document.Document;
 import org.loomwright.model.equipment.Equipment;
 import org.loomwright.model.finding.Finding;
+import org.loomwright.model.job.Job;
 import org.loomwright.model.kit.Kit;
 import org.loomwright.model.parts.Parts;
 import org.loomwright.model.picture.Pictures;
 import org.loomwright.model.rules.Rules;
+import org.loomwright.model.stock.Batch;
 import org.loomwright.model.vehicle.Vehicle;
 
 /** Checks the documents of a workspace against themselves and each other. */
@@ -41,6 +43,7 @@ final class WorkspaceChecks {
           .document()
           .ifPresent(it -> check(it, new Scope(source, problems), library, pictures));
     }
+    Serials.check(sources, problems);
     Currencies.check(sources, problems);
     return problems;
   }
@@ -75,6 +78,10 @@ final class WorkspaceChecks {
       KitChecks.check(scope, kit, library);
     } else if (document instanceof Finding finding) {
       FindingChecks.check(scope, finding, library);
+    } else if (document instanceof Job job) {
+      JobChecks.check(scope, job, library);
+    } else if (document instanceof Batch batch) {
+      BatchChecks.check(scope, batch, library);
     }
   }
 

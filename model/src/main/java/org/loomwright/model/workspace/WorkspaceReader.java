@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.loomwright.model.document.Document;
 import org.loomwright.model.equipment.Equipment;
 import org.loomwright.model.finding.Finding;
+import org.loomwright.model.job.Job;
 import org.loomwright.model.json.DocumentBinder;
 import org.loomwright.model.json.Fault;
 import org.loomwright.model.json.JsonText;
@@ -16,6 +17,7 @@ import org.loomwright.model.kit.Kit;
 import org.loomwright.model.parts.Parts;
 import org.loomwright.model.picture.Pictures;
 import org.loomwright.model.rules.Rules;
+import org.loomwright.model.stock.Batch;
 import org.loomwright.model.vehicle.Vehicle;
 import tools.jackson.databind.JsonNode;
 
@@ -111,6 +113,8 @@ public final class WorkspaceReader {
             all(files, Parts.class),
             all(files, Rules.class),
             all(files, Finding.class),
+            all(files, Job.class),
+            all(files, Batch.class),
             pictures),
         files);
   }

@@ -147,7 +147,7 @@ class BadInputTest {
     assertThat(Small.workspace().with(VAN, "\"vehicle\"", "\"vehicel\"").problems())
         .containsExactly(
             "alder-van.json, kind: 'vehicel' is not a kind of document; did you mean 'vehicle'? The"
-                + " kinds are vehicle, equipment, kit, parts, rules, finding");
+                + " kinds are vehicle, equipment, kit, parts, rules, finding, job, batch");
   }
 
   @Test

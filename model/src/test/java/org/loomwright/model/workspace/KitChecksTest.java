@@ -127,7 +127,7 @@ class KitChecksTest {
         .containsExactly(
             "fan-kit.json, mounts[0].plug: there is no plug 'mian'; did you mean 'main'?",
             "parts/bench-parts.json, kind: the document does not say its kind; write \"kind\" with"
-                + " one of vehicle, equipment, kit, parts, rules, finding");
+                + " one of vehicle, equipment, kit, parts, rules, finding, job, batch");
   }
 
   @Test

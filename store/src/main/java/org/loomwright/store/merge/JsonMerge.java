@@ -17,8 +17,9 @@ import tools.jackson.databind.node.ObjectNode;
  * Merges two edits of one JSON tree, given what both started from.
  *
  * <p>What only one side changed is taken from that side, what both changed alike is taken once.
- * Objects are compared key by key; lists of objects that all have an own "id", "number" or "cavity"
- * item by item, wherever the item stands; all other values are one part each. A part both sides
+ * Objects are compared key by key; lists of objects that all have an own "id", "number", "cavity",
+ * "reading" or "file", and lists of texts of which none stands there twice, item by item, wherever
+ * the item stands; all other values are one part each. A part both sides
  * changed in different ways, or one changed and the other removed, is a clash.
  */
 public final class JsonMerge {

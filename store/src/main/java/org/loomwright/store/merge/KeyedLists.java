@@ -16,15 +16,19 @@ import tools.jackson.databind.node.ArrayNode;
  * @param key the key
  */
 record KeyedLists(String key, Keyed base, Keyed theirs, Keyed yours) {
-  private static final List<String> KEYS = List.of("id", "number", "cavity");
+  private static final List<String> KEYS = List.of("id", "number", "cavity", "reading", "file", "serial");
+
+  /** Stands for a key where the items are texts and each is its own name. */
+  private static final String ITSELF = "";
 
   /** A list with its items by name, in their order. */
   record Keyed(ArrayNode node, Map<String, JsonNode> items) {
     private static Optional<Keyed> of(ArrayNode list, String key) {
       Map<String, JsonNode> items = new LinkedHashMap<>();
       for (JsonNode item : list) {
-        JsonNode name = item.path(key);
-        boolean named = item.isObject() && (name.isString() || name.isIntegralNumber());
+        JsonNode name = key.equals(ITSELF) ? item : item.path(key);
+        boolean named =
+            item.isObject() != key.equals(ITSELF) && (name.isString() || name.isIntegralNumber());
         // The text of the node keeps the text "1" and the number 1 apart.
         if (!named || items.put(name.toString(), item) != null) {
           return Optional.empty();
@@ -48,7 +52,26 @@ record KeyedLists(String key, Keyed base, Keyed theirs, Keyed yours) {
         return Optional.of(new KeyedLists(key, before.get(), one.get(), two.get()));
       }
     }
-    return Optional.empty();
+    return texts(base, theirs, yours);
+  }
+
+  /** Lists of texts, none of them twice, such as the ids of what was done. */
+  private static Optional<KeyedLists> texts(ArrayNode base, ArrayNode theirs, ArrayNode yours) {
+    for (ArrayNode list : List.of(base, theirs, yours)) {
+      for (JsonNode item : list) {
+        if (!item.isString()) {
+          return Optional.empty();
+        }
+      }
+    }
+    return Keyed.of(base, ITSELF)
+        .flatMap(
+            before ->
+                Keyed.of(theirs, ITSELF)
+                    .flatMap(
+                        one ->
+                            Keyed.of(yours, ITSELF)
+                                .map(two -> new KeyedLists(ITSELF, before, one, two))));
   }
 
   /**

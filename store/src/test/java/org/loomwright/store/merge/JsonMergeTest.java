@@ -35,6 +35,8 @@ class JsonMergeTest {
           {"l":[{"id":"p"},{"id":"q"}]}|{"l":[{"id":"p"},{"id":"n"},{"id":"q"}]}|{"l":[{"id":"q"}]}|{"l":[{"id":"n"},{"id":"q"}]}
           {"l":[{"number":1},{"number":2}]}|{"l":[{"number":2},{"number":1}]}|{"l":[{"number":1},{"number":2,"v":1},{"number":3}]}|{"l":[{"number":2,"v":1},{"number":3},{"number":1}]}
           {"l":[{"cavity":"1"}]}|{"l":[{"cavity":"1"},{"cavity":"3"}]}|{"l":[{"cavity":"1"},{"cavity":"2"}]}|{"l":[{"cavity":"1"},{"cavity":"2"},{"cavity":"3"}]}
+          {"l":["a","b"]}|{"l":["a","b","d"]}|{"l":["b","c"]}|{"l":["b","c","d"]}
+          {"l":[{"reading":"rest","value":"1"}]}|{"l":[{"reading":"rest","value":"2"}]}|{"l":[{"reading":"rest","value":"1"},{"reading":"off","value":"3"}]}|{"l":[{"reading":"rest","value":"2"},{"reading":"off","value":"3"}]}
           """)
   void bothEditsAreKept(String base, String one, String two, String merged) {
     assertThat(clean(base, one, two).toString()).isEqualTo(merged);
@@ -55,6 +57,7 @@ class JsonMergeTest {
           {"l":[{"id":"p","v":1}]}|{"l":[{"id":"p","v":3}]}|{"l":[{"id":"p","v":2}]}|l[id="p"].v
           {"l":[{"id":"p"},{"id":"q"},{"id":"r"}]}|{"l":[{"id":"q"},{"id":"p"},{"id":"r"}]}|{"l":[{"id":"p"},{"id":"r"},{"id":"q"}]}|l
           {"l":[{"id":"p"},{"id":"p"}]}|{"l":[{"id":"p"}]}|{"l":[]}|l
+          {"l":["a","a"]}|{"l":["a"]}|{"l":["a","a","b"]}|l
           """)
   void editsOfTheSamePartClash(String base, String one, String two, String path) {
     for (var result : List.of(merge(base, one, two), merge(base, two, one))) {

@@ -107,6 +107,8 @@ final class NewShapes {
                               field("connector", false, "", new FormShape.Text()),
                               field("place", false, "", new FormShape.Text()))))));
       case FINDING -> NewFinding.shape();
+      case JOB -> NewJob.shape();
+      case BATCH -> NewBatch.shape();
     };
   }
 

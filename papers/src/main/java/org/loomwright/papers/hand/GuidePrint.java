@@ -1,0 +1,33 @@
+package org.loomwright.papers.hand;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import org.loomwright.model.design.Plan;
+import org.loomwright.papers.PlanJson;
+
+/**
+ * The fingerprint of a guide: two guides have the same one only when they say the same. The record
+ * of a one-file guide carries it, so that a record is never read against another guide.
+ */
+public final class GuidePrint {
+  private static final int DIGITS = 16;
+
+  private GuidePrint() {}
+
+  /** The first 16 hexadecimal digits, in lower case, of the SHA-256 of the guide's JSON text. */
+  public static String of(Plan plan) {
+    return sha256(PlanJson.guide(plan.guide())).substring(0, DIGITS);
+  }
+
+  /** SHA-256 (FIPS 180-4) of a text in UTF-8, as hexadecimal digits in lower case. */
+  static String sha256(String text) {
+    try {
+      MessageDigest digest = MessageDigest.getInstance("SHA-256");
+      return HexFormat.of().formatHex(digest.digest(text.getBytes(StandardCharsets.UTF_8)));
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java platform has SHA-256", e);
+    }
+  }
+}

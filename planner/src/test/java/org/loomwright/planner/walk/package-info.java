@@ -1,0 +1,4 @@
+@NullMarked
+package org.loomwright.planner.walk;
+
+import org.jspecify.annotations.NullMarked;
