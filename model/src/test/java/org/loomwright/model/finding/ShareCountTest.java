@@ -43,6 +43,7 @@ class ShareCountTest {
         "here",
         List.of(),
         Optional.empty(),
+        Optional.empty(),
         SplicePolicy.CRIMP,
         List.of(new Trait("t", "trait", values, tell, Optional.empty())),
         List.of(),

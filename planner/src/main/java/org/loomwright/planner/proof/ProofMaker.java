@@ -55,11 +55,7 @@ public final class ProofMaker {
    *
    * @throws IllegalArgumentException as above
    */
-  public static Judged judge(KitOrder order, List<Case> cases, Design design, Guide guide) {
-    return judge(order, cases, design, guide, () -> {});
-  }
-
-  private static Judged judge(
+  public static Judged judge(
       KitOrder order, List<Case> cases, Design design, Guide guide, Runnable look) {
     Facts facts;
     try {

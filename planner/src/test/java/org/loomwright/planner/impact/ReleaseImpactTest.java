@@ -48,7 +48,7 @@ class ReleaseImpactTest {
 
   private static ReleaseImpact impact(Vehicle now, Job... jobs) {
     return ReleaseImpact.of(
-        new Released(2, Demo.order(Demo.COMFORT), Demo.plan(Demo.COMFORT)), now, List.of(jobs));
+        new Released(2, Demo.order(Demo.COMFORT), Demo.plan(Demo.COMFORT)), now, List.of(jobs), () -> {});
   }
 
   private static Vehicle van(Consumer<ObjectNode> change) {

@@ -186,7 +186,8 @@ class FailingBuildsTest {
         new KitOrder(was.kit(), vehicle, was.equipment(), was.parts(), was.rules()),
         plan.cases(),
         plan.design(),
-        plan.guide());
+        plan.guide(),
+        () -> {});
   }
 
   private static Vehicle without(Vehicle it, List<Map<String, String>> builds) {
