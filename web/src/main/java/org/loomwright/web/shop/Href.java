@@ -108,6 +108,41 @@ public final class Href {
     return newFinding(vehicle) + "&at=" + value(at.text());
   }
 
+  /** All jobs. */
+  public static String jobs() {
+    return "/jobs";
+  }
+
+  /** Jobs with a kit. */
+  public static String jobs(String kit) {
+    return jobs() + "?kit=" + value(kit);
+  }
+
+  /** The form of a new job. */
+  public static String newJob() {
+    return "/new/job";
+  }
+
+  /** The form of a new job with a kit. */
+  public static String newJob(String kit) {
+    return newJob() + "?kit=" + value(kit);
+  }
+
+  /** A job. */
+  public static String job(String id) {
+    return "/job/" + part(id);
+  }
+
+  /** A page of a job, such as "survey". */
+  public static String job(String id, String page) {
+    return job(id) + "/" + page;
+  }
+
+  /** A step of the guide as a job takes it. */
+  public static String jobStep(String id, int number) {
+    return job(id, "steps") + "?step=" + number;
+  }
+
   /** A stage of a kit. */
   public static String kit(String id, Stage stage) {
     return "/kit/" + part(id) + "/" + stage.key();
