@@ -108,6 +108,16 @@ public final class Href {
     return newFinding(vehicle) + "&at=" + value(at.text());
   }
 
+  /**
+   * The form of a new finding on the vehicle of a job.
+   *
+   * @param step id of the step it was seen at; empty for none
+   * @param was what was otherwise there; empty when it is still to be written
+   */
+  public static String findingOf(String job, String step, String was) {
+    return "/new/finding?job=" + value(job) + "&step=" + value(step) + "&was=" + value(was);
+  }
+
   /** All jobs. */
   public static String jobs() {
     return "/jobs";
