@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.loomwright.model.design.BandWords;
-import org.loomwright.model.design.Case;
 import org.loomwright.model.design.Guide;
 import org.loomwright.model.design.Plan;
 import org.loomwright.model.design.Reading;
@@ -36,14 +35,16 @@ public final class GuideRecordMaker {
    *
    * @param plan plan of the kit
    * @param print fingerprint of its guide
+   * @param cases cases the answers decide
    * @param begun when the work was begun
    * @param ended when it ended; of no use while the job goes on
    */
-  public static GuideRecord of(Job job, Plan plan, String print, Instant begun, Instant ended) {
-    return new GuideRecordMaker(job, plan).make(print, begun, ended);
+  public static GuideRecord of(
+      Job job, Plan plan, String print, List<String> cases, Instant begun, Instant ended) {
+    return new GuideRecordMaker(job, plan).make(print, cases, begun, ended);
   }
 
-  private GuideRecord make(String print, Instant begun, Instant ended) {
+  private GuideRecord make(String print, List<String> cases, Instant begun, Instant ended) {
     Map<String, String> taken = new LinkedHashMap<>();
     Map<String, String> measured = new LinkedHashMap<>();
     for (Taken it : job.taken()) {
@@ -67,7 +68,7 @@ public final class GuideRecordMaker {
         begun,
         job.isOver() ? Optional.of(ended) : Optional.empty(),
         state(),
-        cases(),
+        cases,
         job.answers(),
         taken,
         measured,
@@ -100,14 +101,6 @@ public final class GuideRecordMaker {
   private static String number(String value) {
     int space = value.indexOf(' ');
     return space < 0 ? value : value.substring(0, space);
-  }
-
-  private List<String> cases() {
-    return plan.cases().stream()
-        .filter(it -> job.answers().keySet().containsAll(it.when().traits()))
-        .filter(it -> it.when().holds(job.answers()))
-        .map(Case::id)
-        .toList();
   }
 
   private List<GuideRecord.Odd> odd() {

@@ -41,7 +41,9 @@ class MutationTest {
                 {"cavity": "3", "x": 120, "y": 220}, {"corner": "bottom-right", "x": 440, "y": 320},
                 {"cavity": "4", "x": 320, "y": 221}]},
               """)
-          .plus(FindingChecksTest.FILE, FindingChecksTest.OPEN);
+          .plus(FindingChecksTest.FILE, FindingChecksTest.OPEN)
+          .plus(JobChecksTest.FILE, JobChecksTest.OPEN)
+          .plus(BatchChecksTest.FILE, BatchChecksTest.BATCH);
 
   @Property(tries = 500)
   void mutatedDocumentsGiveAWorkspaceOrProblems(

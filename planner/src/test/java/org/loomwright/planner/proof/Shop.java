@@ -139,6 +139,7 @@ final class Shop {
         "floor",
         List.of(),
         Optional.empty(),
+        Optional.empty(),
         SplicePolicy.CRIMP,
         traits,
         rules,
