@@ -34,6 +34,7 @@ final class Site {
     PageWriter writer = new PageWriter(bench);
     Site site = new Site(writer);
     Saver saver = new Saver(bench, writer);
+    JobAccess jobs = new JobAccess(bench, writer, saver);
     List<Routes> groups =
         List.of(
             new BrowsePages(bench, writer),
@@ -47,6 +48,12 @@ final class Site {
             new BeginRoutes(bench, writer, saver),
             new TextRoutes(bench, writer, saver),
             new EditRoutes(bench, writer, saver),
+            // Before the forms of new documents, whose addresses would take theirs in.
+            new JobRoutes(writer, jobs),
+            new JobStateRoutes(jobs),
+            new JobSurveyRoutes(jobs),
+            new JobStepRoutes(jobs),
+            new JobPhotoRoutes(jobs),
             new NewRoutes(bench, writer, saver),
             new CompareRoutes(bench, writer, saver),
             new FindingRoutes(bench, writer, saver),

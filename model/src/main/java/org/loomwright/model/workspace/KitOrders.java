@@ -5,15 +5,21 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.loomwright.model.document.Document;
 import org.loomwright.model.equipment.Equipment;
 import org.loomwright.model.json.Nearest;
 import org.loomwright.model.kit.Kit;
 import org.loomwright.model.kit.KitOrder;
 import org.loomwright.model.parts.Parts;
+import org.loomwright.model.picture.Picture;
+import org.loomwright.model.picture.PictureFile;
+import org.loomwright.model.picture.Pictures;
 import org.loomwright.model.vehicle.KnownVehicle;
+import org.loomwright.model.vehicle.Vehicle;
 
 /** Finds a kit in a workspace and gathers what it refers to. */
 public final class KitOrders {
@@ -78,13 +84,31 @@ public final class KitOrders {
             .map(id -> present(workspace.equipment(), id))
             .toList();
     List<Parts> lists = kit.parts().stream().map(id -> present(workspace.parts(), id)).toList();
+    Vehicle vehicle = present(workspace.vehicles(), kit.vehicle());
+    Parts parts = merged(kit, lists);
     return new KitOrder(
         kit,
-        KnownVehicle.of(present(workspace.vehicles(), kit.vehicle())),
+        KnownVehicle.of(vehicle),
         equipment,
-        merged(kit, lists),
+        parts,
         present(workspace.rules(), kit.rules()),
-        workspace.pictures());
+        pictures(vehicle, parts, workspace.pictures()));
+  }
+
+  /** Pictures of the vehicle and of parts; photos of findings and jobs change no kit. */
+  private static Pictures pictures(Vehicle vehicle, Parts parts, Pictures all) {
+    Set<String> named =
+        Stream.of(
+                vehicle.planView().flatMap(it -> it.picture()).stream(),
+                vehicle.connectors().stream().flatMap(it -> it.photo().stream()),
+                vehicle.fuseBlocks().stream().flatMap(it -> it.photo().stream()),
+                parts.housings().stream().flatMap(it -> it.photo().stream()))
+            .flatMap(it -> it)
+            .map(PictureFile::file)
+            .collect(Collectors.toSet());
+    Map<String, Picture> used = new LinkedHashMap<>(all.byName());
+    used.keySet().retainAll(named);
+    return new Pictures(used);
   }
 
   private static <T extends Document> Optional<T> find(List<T> documents, String id) {

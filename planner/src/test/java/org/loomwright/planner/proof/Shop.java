@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.loomwright.model.colour.Colour;
 import org.loomwright.model.condition.Condition;
+import org.loomwright.model.design.Band;
+import org.loomwright.model.design.Reading;
 import org.loomwright.model.design.Act;
 import org.loomwright.model.design.Case;
 import org.loomwright.model.design.Design;
@@ -27,6 +29,7 @@ import org.loomwright.model.equipment.Plug;
 import org.loomwright.model.kit.Kit;
 import org.loomwright.model.kit.KitOrder;
 import org.loomwright.model.kit.Mount;
+import org.loomwright.model.quantity.Percent;
 import org.loomwright.model.quantity.Current;
 import org.loomwright.model.quantity.Length;
 import org.loomwright.model.quantity.Resistance;
@@ -345,6 +348,10 @@ final class Shop {
         .then(Script.caution("caution/general", "Read all first."))
         .then(Script.caution("caution/battery", "Battery off."))
         .then(Script.caution("caution/restraint", "Airbag parts near. Mind the clips."))
+        .then(Script.caution("caution/for-good", "Be sure first."))
+        .then(Script.caution("caution/parked", "Parked ends are dead."))
+        .then(Script.caution("caution/fuses", "Each feed is fused close to its source."))
+        .then(Script.caution("caution/power-on", "Look once more."))
         .then(Script.ask(rearFeed))
         .then(Script.ask(tow))
         .then(Script.act("isolate", new Act.Isolate()))
@@ -366,7 +373,45 @@ final class Shop {
         .then(Script.act("plug-in", new Act.PlugIn("heater/main")))
         .then(Script.act("close/trim", new Act.Close("trim")))
         .then(Script.act("reconnect", new Act.Reconnect()))
+        .then(Script.measure("measure/load", underLoad()))
+        .then(Script.measure("measure/function", functions()))
         .guide();
+  }
+
+  List<Reading> underLoad() {
+    double supplyV = 12;
+    List<Reading> readings = new ArrayList<>();
+    readings.add(
+        Script.reading(
+            "drop-feed/heater/main/1",
+            atMost(Percent.of(feedDrop).fraction() * supplyV),
+            "always"));
+    readings.add(
+        Script.reading(
+            "drop-ground/heater/main/2",
+            atMost(Percent.of(groundDrop).fraction() * supplyV),
+            "floor-ground = no"));
+    supply
+        .minimumVoltage()
+        .ifPresent(
+            leastV ->
+                readings.add(
+                    Script.reading(
+                        "voltage/heater/main/1",
+                        Optional.of(
+                            new Band(Optional.of(leastV.volts()), Optional.empty(), "V")),
+                        "always")));
+    return readings;
+  }
+
+  static List<Reading> functions() {
+    return List.of(
+        Script.reading("works/heater/main/1", Optional.empty(), "always"),
+        Script.reading("works-together", Optional.empty(), "always"));
+  }
+
+  private static Optional<Band> atMost(double mostV) {
+    return Optional.of(new Band(Optional.empty(), Optional.of(mostV), "V"));
   }
 
   private Script slot(Script script, Landing landing, String slot) {

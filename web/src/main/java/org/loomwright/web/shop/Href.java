@@ -108,6 +108,51 @@ public final class Href {
     return newFinding(vehicle) + "&at=" + value(at.text());
   }
 
+  /**
+   * The form of a new finding on the vehicle of a job.
+   *
+   * @param step id of the step it was seen at; empty for none
+   * @param was what was otherwise there; empty when it is still to be written
+   */
+  public static String findingOf(String job, String step, String was) {
+    return "/new/finding?job=" + value(job) + "&step=" + value(step) + "&was=" + value(was);
+  }
+
+  /** All jobs. */
+  public static String jobs() {
+    return "/jobs";
+  }
+
+  /** Jobs with a kit. */
+  public static String jobs(String kit) {
+    return jobs() + "?kit=" + value(kit);
+  }
+
+  /** The form of a new job. */
+  public static String newJob() {
+    return "/new/job";
+  }
+
+  /** The form of a new job with a kit. */
+  public static String newJob(String kit) {
+    return newJob() + "?kit=" + value(kit);
+  }
+
+  /** A job. */
+  public static String job(String id) {
+    return "/job/" + part(id);
+  }
+
+  /** A page of a job, such as "survey". */
+  public static String job(String id, String page) {
+    return job(id) + "/" + page;
+  }
+
+  /** A step of the guide as a job takes it. */
+  public static String jobStep(String id, int number) {
+    return job(id, "steps") + "?step=" + number;
+  }
+
   /** A stage of a kit. */
   public static String kit(String id, Stage stage) {
     return "/kit/" + part(id) + "/" + stage.key();

@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.loomwright.model.document.Document;
 import org.loomwright.model.equipment.Equipment;
 import org.loomwright.model.finding.Finding;
+import org.loomwright.model.job.Job;
 import org.loomwright.model.kit.Kit;
 import org.loomwright.model.kit.KitOrder;
 import org.loomwright.model.parts.Housing;
@@ -80,6 +81,11 @@ public record Shop(
   /** A finding by the part of its address. */
   public Optional<Finding> finding(String part) {
     return find(workspace.findings(), part);
+  }
+
+  /** A job by the part of its address. */
+  public Optional<Job> job(String part) {
+    return find(workspace.jobs(), part);
   }
 
   /** Kits for a vehicle. */

@@ -14,6 +14,7 @@ import org.loomwright.store.Store;
 public final class Workbench implements AutoCloseable {
   private final Shop.Reader reader;
   private final PlanDesk desk = new PlanDesk();
+  private final JobDesk jobs = new JobDesk(desk);
   // Comparing two plans of one kit takes two desks, as each keeps one plan of a kit.
   private final List<PlanDesk> sides = List.of(new PlanDesk(), new PlanDesk());
   private final ImpactDesk impacts = new ImpactDesk();
@@ -49,6 +50,11 @@ public final class Workbench implements AutoCloseable {
   /** Plans of the kits. */
   public PlanDesk desk() {
     return desk;
+  }
+
+  /** Plans of the kits that jobs are about. */
+  public JobDesk jobs() {
+    return jobs;
   }
 
   /** Two more desks, for the plans of two revisions beside each other. */
@@ -102,6 +108,7 @@ public final class Workbench implements AutoCloseable {
   @Override
   public void close() {
     desk.close();
+    jobs.close();
     sides.forEach(PlanDesk::close);
     impacts.close();
   }

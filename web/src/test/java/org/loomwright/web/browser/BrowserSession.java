@@ -1,6 +1,7 @@
 package org.loomwright.web.browser;
 
 import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.options.ColorScheme;
@@ -78,6 +79,22 @@ public final class BrowserSession implements AutoCloseable {
                 .setAcceptDownloads(true)
                 .setHasTouch(manner.widthPx() <= Manner.PHONE.widthPx())
                 .setJavaScriptEnabled(manner.script())));
+  }
+
+  /**
+   * A place for windows on files of this computer, without any network. What pages keep in it is
+   * theirs until it is closed.
+   */
+  public BrowserContext offline(Manner manner) {
+    return browser.newContext(
+        new Browser.NewContextOptions()
+            .setOffline(true)
+            .setViewportSize(manner.widthPx(), manner.heightPx())
+            .setColorScheme(manner.dark() ? ColorScheme.DARK : ColorScheme.LIGHT)
+            .setReducedMotion(ReducedMotion.REDUCE)
+            .setLocale("en-GB")
+            .setAcceptDownloads(true)
+            .setJavaScriptEnabled(manner.script()));
   }
 
   @Override

@@ -1,0 +1,59 @@
+// Reads a number as people write it. Gives {value, text} or {fault}; never a guess.
+function readNumber(typed, unit, negative) {
+  var text = typed.replace(/\u00a0/g, ' ').replace(/^\s+|\s+$/g, '').replace(/\u2212/g, '-');
+  if (text === '') { return {fault: 'Type what the meter shows.'}; }
+  var parts = /^([+-]?)([0-9.,]+)(?:\s*([^0-9.,\s+-].*))?$/.exec(text);
+  if (!parts) {
+    return {fault: '"' + shortened(typed) + '" is not a number. Type digits, such as 12.6.'};
+  }
+  if (parts[3] && plainUnit(parts[3]) !== plainUnit(unit)) {
+    return {fault: 'The value is wanted in ' + unit + ', not in "' + shortened(parts[3]) + '".'};
+  }
+  var digits = parts[2];
+  var comma = /^([0-9]+),([0-9]+)$/.exec(digits);
+  if (comma) {
+    if (comma[2].length === 3 && comma[1] !== '0') {
+      return {fault: '"' + digits + '" can be read as ' + comma[1] + comma[2] + ' or as '
+        + comma[1] + '.' + comma[2] + '. Write it with a point, or without any mark.'};
+    }
+    digits = comma[1] + '.' + comma[2];
+  }
+  if (!/^[0-9]+(\.[0-9]+)?$/.test(digits) || digits.length > 12) {
+    return {fault: '"' + shortened(typed) + '" is not a number. Type digits with one point at most,'
+      + ' such as 12.6.'};
+  }
+  digits = digits.replace(/^0+(?=[0-9])/, '');
+  var below = parts[1] === '-' && Number(digits) !== 0;
+  if (below && !negative) {
+    return {fault: 'A value below zero: the leads of the meter are swapped, or the clamp is the'
+      + ' wrong way round. Swap them and measure again.'};
+  }
+  var clean = (below ? '-' : '') + digits;
+  return {value: Number(clean), text: clean};
+}
+
+function shortened(text) {
+  return text.length > 24 ? text.slice(0, 24) + '...' : text;
+}
+
+function plainUnit(unit) {
+  return unit.replace(/\s/g, '').replace(/\u2126/g, '\u03a9').replace(/ohms?$/i, '\u03a9');
+}
+
+function lies(value, band) {
+  return (!has(band, 'low') || value >= band.low) && (!has(band, 'high') || value <= band.high);
+}
+
+function mayBeNegative(band) {
+  return has(band, 'low') && band.low < 0;
+}
+
+function bandWords(band) {
+  var unit = '\u00a0' + band.unit;
+  if (has(band, 'low') && has(band, 'high')) {
+    return band.low === band.high
+      ? band.low + unit
+      : 'from ' + band.low + ' to ' + band.high + unit;
+  }
+  return has(band, 'low') ? band.low + unit + ' or more' : band.high + unit + ' or less';
+}

@@ -1,0 +1,114 @@
+var HOW = {
+  'ask-owner': 'Ask the owner', look: 'Look', 'measure-live': 'Measure with power on',
+  'measure-isolated': 'Measure with the battery isolated'
+};
+
+function isBanded(ask) {
+  return ask.answers.every(function (it) { return has(it, 'band'); });
+}
+
+function answerOf(ask, value) {
+  return ask.answers.filter(function (it) { return it.value === value; })[0] || null;
+}
+
+function questionForm(step) {
+  var ask = step.ask;
+  var parts = [el('p', {'class': 'how'}, HOW[ask.how] + '.')];
+  if (isBanded(ask)) {
+    parts.push(el('div', {'class': 'reading'}, numberField('answer', 'What the meter shows', {},
+      ask.answers[0].band.unit,
+      has(typed, ask.trait) ? typed[ask.trait] : S.measured[ask.trait] || '',
+      faults[ask.trait], function (text) { typeAnswer(step, text); })));
+    parts.push(el('ul', {'class': 'meanings'}, ask.answers.map(function (it) {
+      var chosen = chosenAnswer(step) === it.value;
+      return el('li', {'class': chosen ? 'chosen' : ''}, [
+        el('b', {}, (chosen ? '\u2713 ' : '') + bandWords(it.band)),
+        ': ' + it.words, it.expect ? ' (' + it.expect + ')' : ''
+      ]);
+    })));
+  } else {
+    parts.push(choices('answer', 'What is it?', ask.answers.map(function (it) {
+      return {value: it.value, words: capital(it.words), more: it.expect};
+    }), chosenAnswer(step), function (value) {
+      picked[ask.trait] = value;
+      changed();
+    }));
+  }
+  return el('div', {'class': 'question'}, parts);
+}
+
+// The answer picked on the screen, or given before.
+function chosenAnswer(step) {
+  return has(picked, step.ask.trait) ? picked[step.ask.trait] : S.answers[step.ask.trait];
+}
+
+// A number picks the answer in whose band it lies; between the bands it picks none.
+function typeAnswer(step, text) {
+  var ask = step.ask;
+  var unit = ask.answers[0].band.unit;
+  var negative = ask.answers.some(function (it) { return mayBeNegative(it.band); });
+  var read = readNumber(text, unit, negative);
+  delete faults[ask.trait];
+  typed[ask.trait] = text;
+  picked[ask.trait] = null;
+  if (read.fault) {
+    faults[ask.trait] = read.fault;
+  } else {
+    var fits = ask.answers.filter(function (it) { return lies(read.value, it.band); });
+    typed[ask.trait] = read.text;
+    if (fits.length === 1) {
+      picked[ask.trait] = fits[0].value;
+    } else {
+      faults[ask.trait] = 'Stop: ' + read.text + '\u00a0' + unit + ' fits none of the answers. Check'
+        + ' the range of the meter, clean the spots the leads touch, and measure again. If it stays'
+        + ' so, do not go on by guess: note it under "It does not look like that" and ask the shop.';
+    }
+  }
+  changed();
+}
+
+function questionFault(step) {
+  var value = chosenAnswer(step);
+  if (has(faults, step.ask.trait)) { return faults[step.ask.trait]; }
+  return value === null || value === undefined
+    ? isBanded(step.ask) ? 'Type what the meter shows.' : 'Choose what you found.'
+    : '';
+}
+
+// Takes the picked answer; what it does to steps that are done is said first.
+function giveAnswer(step, after) {
+  var trait = step.ask.trait;
+  var value = chosenAnswer(step);
+  var number = has(typed, trait) ? typed[trait] : S.measured[trait];
+  var set = function () {
+    S.answers[trait] = value;
+    if (isBanded(step.ask)) { S.measured[trait] = number; }
+    delete picked[trait];
+    delete typed[trait];
+  };
+  if (S.answers[trait] === value) {
+    set();
+    after();
+    return;
+  }
+  var answers = copy(S.answers);
+  answers[trait] = value;
+  var weighed = weigh(answers, S.done);
+  if (!has(S.answers, trait) && weighed.gone.length + weighed.again.length === 0) {
+    set();
+    after();
+    return;
+  }
+  change = {
+    step: step, weighed: weighed, title: has(S.answers, trait) ? 'Change this answer?'
+      : 'This answer touches steps that are done',
+    from: has(S.answers, trait) ? answerOf(step.ask, S.answers[trait]).words : '',
+    to: answerOf(step.ask, value).words, apply: set,
+    after: after, drop: function () {
+      delete picked[trait];
+      delete typed[trait];
+      delete faults[trait];
+    }
+  };
+  show('change');
+}

@@ -1,0 +1,111 @@
+// The guide as it was made, its steps by id, and what was done so far.
+var GUIDE;
+var STEPS = {};
+var S;
+var keeps = true;
+
+// What is on the screen and not kept: the view, a fault to be told, the tick of this step, answers
+// picked and numbers typed but not given yet, and the change that is asked about.
+var view = 'start';
+var fault = '';
+var ticked = '';
+var picked = {};
+var typed = {};
+var faults = {};
+var change = null;
+var oddWords = '';
+var pressed = false;
+var waits = false;
+
+var SCREENS = {
+  start: startScreen, step: stepScreen, list: listScreen, change: changeScreen, back: backScreen,
+  odd: oddScreen, again: againScreen, summary: summaryScreen
+};
+
+// The view of someone who comes back to the work.
+function resting() {
+  if (!S.begun) { return 'start'; }
+  if (S.back.length > 0) { return 'back'; }
+  return S.state === 'under way' ? 'step' : 'summary';
+}
+
+function show(next) {
+  if (view !== next && next !== 'change') { fault = ''; }
+  view = next;
+  draw();
+  window.scrollTo(0, 0);
+  var title = document.getElementById('heading');
+  if (title) { title.focus(); }
+}
+
+// Draws the same view again; what had the focus keeps it. A button that is being pressed must not
+// vanish under the finger, so that drawing waits until it is let go.
+function changed() {
+  keep();
+  if (pressed) {
+    waits = true;
+    return;
+  }
+  var before = document.activeElement ? document.activeElement.id : '';
+  draw();
+  var again = before ? document.getElementById(before) : null;
+  if (again) { again.focus(); }
+  var told = document.querySelector('#step-fault, #start-fault');
+  if (told && told.scrollIntoView) { told.scrollIntoView({block: 'nearest'}); }
+}
+
+function released() {
+  pressed = false;
+  window.setTimeout(function () {
+    if (waits) { changed(); }
+  }, 0);
+}
+
+function draw() {
+  waits = false;
+  var app = document.getElementById('app');
+  // What stands there stays until the new view is whole.
+  var parts = document.createDocumentFragment();
+  put(parts, SCREENS[view]());
+  while (app.firstChild) { app.removeChild(app.firstChild); }
+  app.appendChild(parts);
+}
+
+// Nothing is shown unless all that the file carries is as it was made.
+function begin() {
+  var text = document.getElementById('data').textContent;
+  if (text.length !== SUM.length || sha256(text) !== SUM.sha || !document.getElementById('end')) {
+    return;
+  }
+  GUIDE = JSON.parse(text);
+  GUIDE.steps.forEach(function (it) { STEPS[it.id] = it; });
+  S = load();
+  view = resting();
+  draw();
+  var warning = document.getElementById('damaged');
+  warning.parentNode.removeChild(warning);
+  document.getElementById('app').hidden = false;
+  document.addEventListener('mousedown', function () { pressed = true; }, true);
+  document.addEventListener('mouseup', released, true);
+  document.addEventListener('dragend', released, true);
+  window.addEventListener('beforeprint', makePaper);
+  if (window.matchMedia) {
+    var print = window.matchMedia('print');
+    if (print.addListener) {
+      print.addListener(function (it) { if (it.matches) { makePaper(); } });
+    }
+  }
+  // Another window with the same guide went on: this one follows.
+  window.addEventListener('storage', function (event) {
+    if (event.key === storeKey()) {
+      S = load();
+      show(resting());
+    }
+  });
+}
+
+if (document.readyState === 'loading') {
+  document.addEventListener('DOMContentLoaded', begin);
+} else {
+  begin();
+}

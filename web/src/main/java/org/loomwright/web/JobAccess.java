@@ -1,0 +1,172 @@
+package org.loomwright.web;
+
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.time.Duration;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import org.loomwright.model.job.Job;
+import org.loomwright.model.job.JobPhoto;
+import org.loomwright.model.json.DocumentKind;
+import org.loomwright.model.picture.Picture;
+import org.loomwright.model.workspace.Problem;
+import org.loomwright.store.DocumentKey;
+import org.loomwright.store.Store;
+import org.loomwright.store.Version;
+import org.loomwright.web.job.JobText;
+import org.loomwright.web.job.JobView;
+import org.loomwright.web.job.JobWork;
+import org.loomwright.web.shop.Href;
+import org.loomwright.web.shop.JobDesk;
+import org.loomwright.web.shop.Shop;
+import org.loomwright.web.shop.Workbench;
+
+/** Jobs for the pages: found, held against their guide, and changed. */
+final class JobAccess {
+  /** So long a page of a job waits for the plan. */
+  private static final Duration PATIENCE = Duration.ofMillis(1500);
+
+  static final Problem OVER =
+      new Problem(
+          "", "", "", "this job is over; open it again on its page, with a reason, to change it");
+
+  private final Workbench bench;
+  private final PageWriter writer;
+  private final Saver saver;
+
+  JobAccess(Workbench bench, PageWriter writer, Saver saver) {
+    this.bench = bench;
+    this.writer = writer;
+    this.saver = saver;
+  }
+
+  /** The documents as they are now. */
+  Shop shop() {
+    return bench.now();
+  }
+
+  /** The store; pages that change something are there only where there is one. */
+  Store store() {
+    return saver.store();
+  }
+
+  /** Whether there is a store. */
+  boolean hasStore() {
+    return bench.store().isPresent();
+  }
+
+  /** The job of the address; says so when there is none. */
+  Optional<JobView> find(Context ctx) {
+    Shop shop = shop();
+    Optional<Job> job = shop.job(ctx.pathParam("id"));
+    if (job.isEmpty()) {
+      writer.nothing(ctx, "job");
+    }
+    return job.map(it -> view(shop, it));
+  }
+
+  /** What pages show of a job. */
+  JobView view(Shop shop, Job job) {
+    JobDesk.Basis basis = bench.jobs().soon(job, shop, bench.store(), PATIENCE);
+    return new JobView(
+        job,
+        JobView.vehicle(shop, job),
+        JobView.kit(shop, job),
+        bench.number(job),
+        basis,
+        basis instanceof JobDesk.Known known
+            ? Optional.of(JobWork.of(job, known.pages()))
+            : Optional.empty(),
+        job.photos().stream().map(it -> photo(shop, it)).toList());
+  }
+
+  private JobView.Photo photo(Shop shop, JobPhoto it) {
+    String source =
+        bench
+            .store()
+            .flatMap(store -> store.pictures().named(it.file()))
+            .map(hash -> Href.pictureFile(it.file(), hash))
+            .or(() -> shop.picture(it.file()).map(Picture::dataUri))
+            .orElse("");
+    return new JobView.Photo(it.file(), it.shows().orElse(""), it.step().orElse(""), source);
+  }
+
+  /** Shows a page of a job. */
+  void show(Context ctx, JobView view, String title, String page, Map<String, Object> things) {
+    Map<String, Object> all = new LinkedHashMap<>(things);
+    all.put("view", view);
+    writer.show(ctx, shop(), title, page, all);
+  }
+
+  /** A page that needs the plan; while there is none, the page that says so. */
+  boolean isReady(Context ctx, JobView view) {
+    if (view.work().isPresent()) {
+      return true;
+    }
+    show(ctx, view, view.job().name(), "job-waiting.jte", Map.of());
+    return false;
+  }
+
+  /**
+   * Changes the text a form was made from, and answers.
+   *
+   * @param basedOn number of that revision
+   * @param back page to show after it
+   * @param done what was done, for the history
+   * @return problems because of which nothing was saved
+   */
+  List<Problem> save(
+      Context ctx,
+      Job job,
+      long basedOn,
+      UnaryOperator<JobText> change,
+      String back,
+      String done) {
+    Optional<Version> base = store().documents().version(key(job.id()), basedOn);
+    if (base.isEmpty()) {
+      return List.of(
+          new Problem("", "", "", "this page is too old to be saved; load it again and repeat it"));
+    }
+    String text = change.apply(JobText.of(base.get().content())).text();
+    return saver.save(ctx, key(job.id()), text, basedOn, back, done);
+  }
+
+  /** Saves a new job, and answers. */
+  List<Problem> create(Context ctx, String id, String text, String back) {
+    return saver.save(ctx, key(id), text, 0, back, "a new job");
+  }
+
+  /** Answers 422 with a page, what is wrong on it. */
+  static void refuse(Context ctx) {
+    ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
+  }
+
+  /** The document of a job. */
+  static DocumentKey key(String id) {
+    return new DocumentKey(DocumentKind.JOB.word(), id);
+  }
+
+  /** What a form says in a field; empty when nothing. */
+  static String said(Context ctx, String field) {
+    return Optional.ofNullable(ctx.formParam(field)).orElse("").strip();
+  }
+
+  /** The same, absent when nothing. */
+  static Optional<String> typed(Context ctx, String field) {
+    return Optional.of(said(ctx, field)).filter(it -> !it.isEmpty());
+  }
+
+  /** Problems by the field they are about; "" for what has none. */
+  static Map<String, String> wrong(List<Problem> problems, List<String> fields) {
+    Map<String, String> wrong = new LinkedHashMap<>();
+    for (Problem it : problems) {
+      boolean field = fields.contains(it.path()) || it.path().equals(Saver.WHO);
+      wrong.merge(
+          field ? it.path() : "", field ? it.message() : it.words(), (a, b) -> a + "; " + b);
+    }
+    return wrong;
+  }
+}

@@ -1,0 +1,109 @@
+package org.loomwright.web.job;
+
+import java.util.Optional;
+import org.loomwright.model.design.BandWords;
+import org.loomwright.model.design.Guide;
+import org.loomwright.model.design.Reading;
+import org.loomwright.model.design.ReadingKind;
+import org.loomwright.model.design.Step;
+import org.loomwright.model.job.Job;
+import org.loomwright.model.job.Taken;
+
+/**
+ * A value that the way of a job asks for.
+ *
+ * @param step step that asks for it
+ * @param reading what is asked for
+ * @param unit unit a number is typed in; empty for none
+ * @param wanted where it has to lie, in words; empty where any value will do
+ * @param value what was written down; empty when it was not taken yet
+ * @param before name and value of the reading it is compared with
+ * @param standing how it stands
+ * @param settled whether a deviation with a reason speaks of its step
+ */
+public record Value(
+    Step step,
+    Reading reading,
+    String unit,
+    String wanted,
+    String value,
+    Optional<Taken> before,
+    Standing standing,
+    boolean settled) {
+
+  /** How a value stands. */
+  public enum Standing {
+    /** Not taken yet. */
+    MISSING("not taken yet", "open"),
+    /** Lies where it has to. */
+    HOLDS("✓ holds", "holds"),
+    /** Does not. */
+    OUTSIDE("✕ outside", "fails"),
+    /** Taken; a person compares it. */
+    TAKEN("✓ taken", "holds");
+
+    private final String words;
+    private final String css;
+
+    Standing(String words, String css) {
+      this.words = words;
+      this.css = css;
+    }
+
+    /** Sign and word. */
+    public String words() {
+      return words;
+    }
+
+    /** Class. */
+    public String css() {
+      return css;
+    }
+  }
+
+  static Value of(Job job, Guide guide, Step step, Reading reading) {
+    Optional<Taken> taken = job.taken(reading.id());
+    String value = taken.map(Taken::value).orElse("");
+    return new Value(
+        step,
+        reading,
+        reading.kind() == ReadingKind.NUMBER ? BandWords.unit(guide, reading).orElse("") : "",
+        BandWords.wanted(reading).orElse(""),
+        value,
+        reading.compareWith().flatMap(job::taken),
+        standing(reading, value),
+        isSettled(job, step));
+  }
+
+  /** How a value of a reading stands. */
+  static Standing standing(Reading reading, String value) {
+    if (value.isBlank()) {
+      return Standing.MISSING;
+    }
+    return switch (reading.kind()) {
+      case WORDS -> Standing.TAKEN;
+      case WORKS -> Meter.works(value).orElse(false) ? Standing.HOLDS : Standing.OUTSIDE;
+      case NUMBER ->
+          reading.band().isEmpty()
+              ? Standing.TAKEN
+              : Meter.kept(value).filter(it -> reading.band().get().holds(it)).isPresent()
+                  ? Standing.HOLDS
+                  : Standing.OUTSIDE;
+    };
+  }
+
+  private static boolean isSettled(Job job, Step step) {
+    return job.deviations().stream()
+        .anyMatch(it -> it.step().filter(step.id()::equals).isPresent() && it.why().isPresent());
+  }
+
+  /** Whether it stands against the sign-off. */
+  public boolean isOpen() {
+    return !settled && (standing == Standing.MISSING || standing == Standing.OUTSIDE);
+  }
+
+  /** Name of its field in forms. */
+  public String field() {
+    return "value." + reading.id();
+  }
+}
