@@ -57,6 +57,7 @@ final class Site {
             new NewRoutes(bench, writer, saver),
             new CompareRoutes(bench, writer, saver),
             new FindingRoutes(bench, writer, saver),
+            new FindingIntoRoutes(bench, writer, saver),
             new ImpactRoutes(bench, writer),
             new HistoryRoutes(bench, writer, saver),
             new PasteRoutes(bench, writer, saver),

@@ -93,6 +93,11 @@ public final class Href {
     return finding(finding) + "/decide";
   }
 
+  /** The form that takes a finding into its vehicle. */
+  public static String into(String finding) {
+    return finding(finding) + "/into";
+  }
+
   /** Which kits a finding touches. */
   public static String impact(String finding) {
     return findings() + "/" + part(finding) + "/impact";
