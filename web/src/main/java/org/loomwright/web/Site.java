@@ -58,6 +58,7 @@ final class Site {
             new CompareRoutes(bench, writer, saver),
             new FindingRoutes(bench, writer, saver),
             new FindingIntoRoutes(bench, writer, saver),
+            new CountRoutes(bench, writer, saver),
             new ImpactRoutes(bench, writer),
             new HistoryRoutes(bench, writer, saver),
             new PasteRoutes(bench, writer, saver),

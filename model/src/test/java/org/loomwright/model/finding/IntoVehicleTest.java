@@ -81,6 +81,7 @@ class IntoVehicleTest {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         Map.of(),
         List.of(),
         FindingState.OPEN,

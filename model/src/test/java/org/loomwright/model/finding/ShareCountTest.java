@@ -96,6 +96,7 @@ class ShareCountTest {
         note,
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         Map.of("t", value),
         List.of(),
         FindingState.OPEN,
