@@ -39,9 +39,7 @@ final class GuideSection implements Section {
     for (Step step : guide.steps()) {
       Phase phase = phases.getOrDefault(step.id(), Phase.FIT);
       boolean newPhase = !heading.equals(Optional.of(phase));
-      if (newPhase && heading.isPresent()) {
-        html.close("div");
-        open = false;
+      if (newPhase && heading.filter(it -> it != Phase.READ).isPresent()) {
         odd(html);
       }
       // A heading stays with its first step, and an act with the look at what was done.
@@ -62,9 +60,9 @@ final class GuideSection implements Section {
       before = Optional.of(step);
     }
     if (open) {
+      odd(html);
       html.close("div");
     }
-    odd(html);
   }
 
   /** What is filled in, laid out and known before the first step. */
@@ -135,7 +133,7 @@ final class GuideSection implements Section {
     html.close("table");
   }
 
-  /** Room for what the guide did not foresee. */
+  /** Room for what the guide did not foresee; stays with the last step of its part. */
   private static void odd(Html html) {
     html.open("div", "odd")
         .line("p", "title", "It does not look like that? Stop, and note it here.")

@@ -162,10 +162,11 @@ record StepPage(Pack pack, Forks forks) {
         .blank("Measured", 32)
         .words(units.isEmpty() ? "" : units + " ")
         .blank("By", 18);
-    if (!bands.isEmpty()) {
-      html.words("A number that no answer names is none of them: stop, and measure again.");
-    }
     html.close("p");
+    if (!bands.isEmpty()) {
+      html.line(
+          "p", "", "A number that no answer names is none of them: measure again, or stop here.");
+    }
   }
 
   private void meta(Step step, Optional<Step> before, Phase phase, Html html) {
