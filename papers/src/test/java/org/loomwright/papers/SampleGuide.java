@@ -7,9 +7,12 @@ import org.loomwright.model.condition.Condition;
 import org.loomwright.model.design.Act;
 import org.loomwright.model.design.Answer;
 import org.loomwright.model.design.Ask;
+import org.loomwright.model.design.Band;
 import org.loomwright.model.design.Edge;
 import org.loomwright.model.design.Guide;
 import org.loomwright.model.design.Landing;
+import org.loomwright.model.design.Reading;
+import org.loomwright.model.design.ReadingKind;
 import org.loomwright.model.design.Shown;
 import org.loomwright.model.design.Step;
 import org.loomwright.model.design.StepKind;
@@ -50,7 +53,8 @@ final class SampleGuide {
         "Is the vehicle prepared for towing?",
         TellHow.ASK_OWNER,
         "tow-prep",
-        new Answer("yes", "prepared for towing", "a coupling or a code on the order", Optional.empty()),
+        new Answer(
+            "yes", "prepared for towing", "a coupling or a code on the order", Optional.empty()),
         new Answer("no", "not prepared for towing", "no coupling, no code", Optional.empty()));
     ask(
         steps,
@@ -58,8 +62,16 @@ final class SampleGuide {
         "Measure at slot 9, upper blade, against ground",
         TellHow.MEASURE_LIVE,
         "rear-feed",
-        new Answer("yes", "rear section fed", "11.5 V or more", Optional.empty()),
-        new Answer("no", "rear section dead", "less than 1 V", Optional.empty()));
+        new Answer(
+            "yes",
+            "rear section fed",
+            "lamp bright",
+            Optional.of(new Band(Optional.of(11.5), Optional.empty(), "V"))),
+        new Answer(
+            "no",
+            "rear section dead",
+            "1 V or less",
+            Optional.of(new Band(Optional.empty(), Optional.of(1.0), "V"))));
     act(steps, "isolate", "step-well", "Isolate the battery", new Act.Isolate(), Undo.EASILY);
     act(
         steps,
@@ -89,7 +101,8 @@ final class SampleGuide {
                     "rear-block",
                     "H-FUSE",
                     List.of("9"),
-                    new View(Side.MATING_SIDE, LatchDirection.LEFT))), List.of(),
+                    new View(Side.MATING_SIDE, LatchDirection.LEFT))),
+            List.of(),
             3));
     add(
         steps,
@@ -139,17 +152,29 @@ final class SampleGuide {
                     "floor",
                     "H-FLOOR",
                     List.of("1"),
-                    new View(Side.WIRE_SIDE, LatchDirection.DOWN))), List.of(),
+                    new View(Side.WIRE_SIDE, LatchDirection.DOWN))),
+            List.of(),
             4));
     act(steps, "connect", "step-well", "Connect the battery", new Act.Reconnect(), Undo.EASILY);
-    add(
-        steps,
-        "test",
-        StepKind.MEASURE,
-        "rear",
-        "Measure the supply at the heater plug with the heater on",
-        "Cavity 1 against cavity 2: 11.2 V or more.",
-        Undo.EASILY);
+    steps.add(
+        new Step(
+            "test",
+            steps.size() + 1,
+            StepKind.MEASURE,
+            "rear",
+            "Measure the supply at the heater plug with the heater on",
+            "Cavity 1 against cavity 2.",
+            "",
+            List.of(),
+            Optional.of(true),
+            Optional.empty(),
+            Optional.empty(),
+            Undo.EASILY,
+            List.of(),
+            List.of(),
+            Optional.empty(),
+            readings(),
+            2));
 
     return new Guide(
         "warn",
@@ -173,7 +198,32 @@ final class SampleGuide {
             edge("connect", "test")),
         List.of("test"),
         List.of("meter", "mirror", "pick", "trim wedge"),
-        96.4, 0);
+        96.4,
+        1.3);
+  }
+
+  private static List<Reading> readings() {
+    return List.of(
+        new Reading(
+            "voltage/heater/main/1",
+            "voltage at the heater plug",
+            ReadingKind.NUMBER,
+            Optional.of(new Band(Optional.of(11.2), Optional.empty(), "V")),
+            Optional.empty(),
+            TOW,
+            "in case A1",
+            "Look at the ground.",
+            "the heater's paper"),
+        new Reading(
+            "works/heater/main/1",
+            "the heater works",
+            ReadingKind.WORKS,
+            Optional.empty(),
+            Optional.empty(),
+            Condition.always(),
+            "",
+            "Look at its fuse.",
+            ""));
   }
 
   private static Edge edge(String from, String to) {
@@ -204,7 +254,8 @@ final class SampleGuide {
             undo,
             List.of(),
             List.of(),
-            Optional.empty(), List.of(),
+            Optional.empty(),
+            List.of(),
             2));
   }
 
@@ -226,7 +277,8 @@ final class SampleGuide {
             undo,
             List.of(),
             List.of(),
-            Optional.empty(), List.of(),
+            Optional.empty(),
+            List.of(),
             5));
   }
 
@@ -248,7 +300,8 @@ final class SampleGuide {
             Undo.EASILY,
             List.of(),
             how.isReading() ? List.of("meter") : List.of(),
-            Optional.empty(), List.of(),
+            Optional.empty(),
+            List.of(),
             3));
   }
 }

@@ -25,7 +25,15 @@ public final class GuideEdits {
       }
     }
     List<Step> steps = guide.steps().stream().filter(it -> !it.id().equals(id)).toList();
-    return guide(guide, steps, edges);
+    String start = guide.start().equals(id) ? outs.get(0).to() : guide.start();
+    return new Guide(
+        start,
+        steps,
+        edges,
+        guide.ends(),
+        guide.tools(),
+        guide.expectedMinutes(),
+        guide.expectedQuestions());
   }
 
   /** The guide with steps moved, in their order, to just before another step, for every build. */
@@ -74,7 +82,13 @@ public final class GuideEdits {
 
   private static Guide guide(Guide guide, List<Step> steps, List<Edge> edges) {
     return new Guide(
-        guide.start(), steps, edges, guide.ends(), guide.tools(), guide.expectedMinutes(), guide.expectedQuestions());
+        guide.start(),
+        steps,
+        edges,
+        guide.ends(),
+        guide.tools(),
+        guide.expectedMinutes(),
+        guide.expectedQuestions());
   }
 
   private static Edge edge(String from, String to, Condition when) {
