@@ -29,7 +29,7 @@ function paperStep(step) {
     leadChip(step),
     step.text ? el('p', {}, step.text) : null,
     step.why ? el('p', {}, 'Why it matters: ' + step.why) : null,
-    figureOf(step),
+    step.kind === 'confirm' ? null : figureOf(step),
     step.ask ? el('ul', {}, step.ask.answers.map(function (it) {
       return el('li', {}, '\u2610 ' + it.words + ': '
         + (it.band ? bandWords(it.band) + '; ' : '') + it.expect);
