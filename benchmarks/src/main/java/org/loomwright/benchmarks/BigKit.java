@@ -72,6 +72,7 @@ final class BigKit {
         "p0",
         List.of(),
         Optional.empty(),
+        Optional.empty(),
         SplicePolicy.CRIMP,
         List.of(),
         List.of(),

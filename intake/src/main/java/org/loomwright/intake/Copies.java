@@ -63,6 +63,7 @@ final class Copies {
         it.battery(),
         it.batteryOpenings(),
         it.restraintWait(),
+        it.sleepWait(),
         it.splicePolicy(),
         it.traits(),
         it.rules(),

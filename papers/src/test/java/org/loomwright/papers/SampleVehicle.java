@@ -53,6 +53,7 @@ final class SampleVehicle {
         "step-well",
         List.of("floor-panel"),
         Optional.of(TimeSpan.of("2 min")),
+        Optional.empty(),
         SplicePolicy.CRIMP,
         List.of(
             trait(

@@ -63,6 +63,7 @@ final class RuleConflict {
         it.battery(),
         it.batteryOpenings(),
         it.restraintWait(),
+        it.sleepWait(),
         it.splicePolicy(),
         it.traits(),
         rules,

@@ -106,6 +106,7 @@ final class Kits {
             "p0",
             List.of(),
             Optional.empty(),
+            Optional.empty(),
             SplicePolicy.CRIMP,
             List.of(),
             List.of(),

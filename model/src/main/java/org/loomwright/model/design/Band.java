@@ -1,5 +1,6 @@
 package org.loomwright.model.design;
 
+import java.math.BigDecimal;
 import java.util.Optional;
 
 /**
@@ -17,6 +18,19 @@ public record Band(Optional<Double> low, Optional<Double> high, String unit) {
     if (low.isPresent() && high.isPresent() && low.get() > high.get()) {
       throw new IllegalArgumentException("a band from " + low.get() + " down to " + high.get());
     }
+  }
+
+  /** The band as people say it, such as "11.5 V or more" or "4.5 V to 5.5 V". */
+  public String words() {
+    if (low.isPresent() && high.isPresent()) {
+      return number(low.get()) + " to " + number(high.get());
+    }
+    return low.map(it -> number(it) + " or more")
+        .orElseGet(() -> number(high.orElseThrow()) + " or less");
+  }
+
+  private String number(double value) {
+    return new BigDecimal(Double.toString(value)).stripTrailingZeros().toPlainString() + " " + unit;
   }
 
   /** Whether a number lies in it; a number that is none does not. */

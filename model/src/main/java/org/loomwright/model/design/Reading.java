@@ -13,6 +13,7 @@ import org.loomwright.model.condition.Condition;
  *     that is only compared later
  * @param compareWith id of the reading taken earlier that this one repeats at the end of the work
  * @param when builds on which it is taken; decided by answers given before
+ * @param words those builds for people who know the answers; empty for all that come to the step
  * @param outside what to do when the number lies outside, or the answer is no
  * @param source where the band comes from; empty without one
  */
@@ -23,5 +24,6 @@ public record Reading(
     Optional<Band> band,
     Optional<String> compareWith,
     Condition when,
+    String words,
     String outside,
     String source) {}

@@ -16,6 +16,7 @@ import org.loomwright.model.quantity.Temperature;
 import org.loomwright.model.quantity.TimeSpan;
 import org.loomwright.model.quantity.Voltage;
 import org.loomwright.model.quantity.WireSize;
+import org.loomwright.model.vehicle.MeterBand;
 import org.loomwright.model.vehicle.Spot;
 
 /**
@@ -89,7 +90,15 @@ record TextForm<T>(
               "place any",
               "^\\s*(place|connector|cavity|block|slot|ground|circuit|run) ",
               FoundAt::of,
-              FoundAt::text));
+              FoundAt::text),
+          new TextForm<>(
+              MeterBand.class,
+              "a band of a meter",
+              "11.5 V or more",
+              "1 V or less",
+              DIGIT_FIRST,
+              MeterBand::of,
+              MeterBand::text));
 
   private static <T> TextForm<T> quantity(
       Class<T> type,

@@ -43,6 +43,7 @@ public final class KnownVehicle {
         vehicle.battery(),
         vehicle.batteryOpenings(),
         vehicle.restraintWait(),
+        vehicle.sleepWait(),
         vehicle.splicePolicy(),
         traits,
         vehicle.rules(),

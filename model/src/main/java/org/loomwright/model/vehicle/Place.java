@@ -11,6 +11,7 @@ import org.loomwright.model.quantity.Temperature;
  * @param ambient highest temperature of the air around a bundle there
  * @param wet whether water reaches it
  * @param engineBay whether the stricter loading limits of an engine bay apply
+ * @param underneath whether it is reached from below, so that the vehicle has to be supported
  * @param at where it is in the vehicle's plan view; absent when nobody has marked it
  */
 public record Place(
@@ -19,4 +20,16 @@ public record Place(
     Temperature ambient,
     boolean wet,
     boolean engineBay,
-    Optional<PlanSpot> at) {}
+    boolean underneath,
+    Optional<PlanSpot> at) {
+  /** One that is not reached from below. */
+  public Place(
+      String id,
+      String name,
+      Temperature ambient,
+      boolean wet,
+      boolean engineBay,
+      Optional<PlanSpot> at) {
+    this(id, name, ambient, wet, engineBay, false, at);
+  }
+}

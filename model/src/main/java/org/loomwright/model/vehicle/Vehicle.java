@@ -18,6 +18,8 @@ import org.loomwright.model.quantity.Voltage;
  * @param battery where the battery is isolated: a place
  * @param batteryOpenings what must be open to isolate it
  * @param restraintWait waiting time of the maker before work near airbag or pretensioner wiring
+ * @param sleepWait how long the vehicle takes to go to sleep after it was locked; the key-off
+ *     current is read after it
  * @param splicePolicy what the maker allows on its wires
  * @param traits ways in which builds differ
  * @param rules builds that do not exist
@@ -40,6 +42,7 @@ public record Vehicle(
     String battery,
     List<String> batteryOpenings,
     Optional<TimeSpan> restraintWait,
+    Optional<TimeSpan> sleepWait,
     SplicePolicy splicePolicy,
     List<Trait> traits,
     List<Exclusion> rules,

@@ -119,6 +119,9 @@ final class TraitChecks {
           "",
           "it does not say what to expect for " + Nearest.list(missing) + "; each value needs it");
     }
+    if (!tell.bands().isEmpty()) {
+      BandChecks.check(scope, tell, values);
+    }
   }
 
   private void facts() {

@@ -17,7 +17,7 @@ final class Draft {
   private final String id;
   private final StepKind kind;
   private final String place;
-  private final Region on;
+  private Region on;
   private String title = "";
   private String text = "";
   private String why = "";
@@ -37,6 +37,11 @@ final class Draft {
     this.kind = kind;
     this.place = place;
     this.on = on;
+  }
+
+  /** Lets more builds take it. */
+  void widen(Region more) {
+    on = on.or(more);
   }
 
   Draft say(String newTitle, String newText) {
@@ -96,6 +101,22 @@ final class Draft {
   Draft takes(double time) {
     minutes = time;
     return this;
+  }
+
+  StepKind kind() {
+    return kind;
+  }
+
+  String place() {
+    return place;
+  }
+
+  Optional<Act> act() {
+    return act;
+  }
+
+  Undo undo() {
+    return undo;
   }
 
   String id() {

@@ -3,6 +3,7 @@ package org.loomwright.planner.guide;
 import java.util.List;
 import org.loomwright.model.design.Act;
 import org.loomwright.model.design.FuseFit;
+import org.loomwright.model.design.Reading;
 import org.loomwright.model.design.StepKind;
 import org.loomwright.model.kit.KitOrder;
 import org.loomwright.model.quantity.TimeSpan;
@@ -10,7 +11,7 @@ import org.loomwright.model.vehicle.Undo;
 import org.loomwright.planner.builds.Region;
 
 /**
- * Steps that every guide has: cautions, preparation, isolating, fuses, reconnecting, final tests.
+ * Steps that every guide has: preparation, isolating, fuses, reconnecting, final tests.
  */
 final class FixedSteps {
   private final KitOrder order;
@@ -23,18 +24,6 @@ final class FixedSteps {
     this.battery = order.vehicle().battery();
   }
 
-  Draft general(Region on) {
-    return new Draft("caution/general", StepKind.CAUTION, battery, on)
-        .say(
-            "Before you start",
-            "Keep to the vehicle maker's instructions and body-builder rules and to local law; they"
-                + " come before this guide. Work on systems that safety depends on is for licensed"
-                + " workshops. High-voltage wiring (orange) and 48 V systems are for trained people"
-                + " only: leave them alone. Support the vehicle before you work under it. Protect"
-                + " every lead against chafing and heat. This guide supports your judgement; it"
-                + " does not replace it. If something does not look as described, stop.");
-  }
-
   Draft prepare(Region on) {
     return new Draft("prepare/kit", StepKind.PREPARE, battery, on)
         .say(
@@ -42,6 +31,7 @@ final class FixedSteps {
             "Compare the labels of all leads with the lead list. Write down the kit's part number"
                 + " and the vehicle's number. Read out and note stored faults, so that an old fault"
                 + " is not taken for a new one.")
+        .reads(Readings.faults())
         .takes(10);
   }
 
@@ -49,20 +39,26 @@ final class FixedSteps {
     return new Draft("measure/rest", StepKind.MEASURE, battery, on)
         .say(
             "Measure the battery's rest voltage and the key-off current",
-            "Everything off, key out. Note the voltage (12.4 V or more on a 12 V battery) and, once"
-                + " the vehicle sleeps, the current.")
+            "Everything off, key out, doors closed and locked. " + sleep())
         .because("The same current is measured at the end; the difference is what was added.")
         .live(true)
+        .reads(Readings.atRest(order.vehicle().supply().volts()))
         .tools(List.of("multimeter", "clamp meter"))
-        .takes(5);
+        .takes(5 + sleepMinutes());
   }
 
-  Draft batteryCaution(Region on) {
-    return new Draft("caution/battery", StepKind.CAUTION, battery, on)
-        .say(
-            "Isolate the battery before you touch any wiring",
-            "Ground lead off first. Keep the lead from springing back. No wiring is touched while"
-                + " power is on. Codes and clocks may be lost: note the radio code first.");
+  private String sleep() {
+    return order
+        .vehicle()
+        .sleepWait()
+        .map(it -> "Wait " + it.text() + " until the vehicle sleeps; then read the values.")
+        .orElse(
+            "Wait until the current falls no further, which can take an hour: only then the"
+                + " vehicle sleeps. Then read the values.");
+  }
+
+  private double sleepMinutes() {
+    return order.vehicle().sleepWait().map(TimeSpan::seconds).orElse(0.0) / 60;
   }
 
   Draft isolate(Region on, List<String> openings) {
@@ -80,24 +76,6 @@ final class FixedSteps {
         .takes(3 + order.vehicle().restraintWait().map(TimeSpan::seconds).orElse(0.0) / 60);
   }
 
-  Draft restraintCaution(Region on) {
-    return new Draft("caution/restraint", StepKind.CAUTION, battery, on)
-        .say(
-            "Airbag and belt pretensioner wiring is within reach",
-            order
-                    .vehicle()
-                    .restraintWait()
-                    .map(
-                        wait ->
-                            "Go on only when "
-                                + wait.text()
-                                + " have passed since the battery was isolated (the maker's"
-                                + " waiting time). ")
-                    .orElse("Keep to the maker's waiting time after isolating the battery. ")
-                + "Never probe, cut, splice or unplug airbag or pretensioner wiring, and never switch"
-                + " power on with one of its plugs open.");
-  }
-
   Draft shortTest(FuseFit fuse, Region on, List<String> openings) {
     return new Draft(
             "measure/short/" + fuse.block() + "/" + fuse.slot(), StepKind.MEASURE, place(fuse), on)
@@ -105,10 +83,11 @@ final class FixedSteps {
             "Slot " + fuse.slot() + ": make sure that the new lead has no short",
             "Fuse out, equipment unplugged: measure from the load side of slot "
                 + fuse.slot()
-                + " to bare body metal. It must read open (above 100 kΩ).")
+                + " to bare body metal. It must read open.")
         .because("A short now would open the new fuse at once, or worse.")
         .behind(openings)
         .live(false)
+        .reads(List.of(Readings.noShort(fuse)))
         .tools(List.of("multimeter"))
         .takes(1);
   }
@@ -144,29 +123,33 @@ final class FixedSteps {
         .takes(3);
   }
 
-  Draft loadedDrop(Region on) {
+  Draft loadedDrop(Region on, List<Reading> values) {
     return new Draft("measure/drop", StepKind.MEASURE, battery, on)
         .say(
             "Measure under load",
-            "Run each added load alone, then all together. On each, measure the drop on the feed"
-                + " (from the battery's plus to the pin) and on the ground (from the pin to the"
-                + " battery's minus) and compare with the check table.")
+            "Covers that hide nothing dangerous are still open for this. Run all added loads"
+                + " together and put one probe on each point named; reach a pin from the wire side"
+                + " without hurting its seal. Where a point is behind a closed panel, take the"
+                + " nearest one of the same wire, such as the test point on top of its fuse.")
         .because("Continuity with the load off proves nothing.")
         .live(true)
+        .reads(values)
         .tools(List.of("multimeter"))
         .takes(8);
   }
 
-  Draft function(Region on) {
+  Draft function(Region on, List<Reading> values) {
     return new Draft("measure/function", StepKind.MEASURE, battery, on)
         .say(
             "Try every function",
-            "Each added load alone and together; then lamps, locks, windows and everything else on"
-                + " the circuits you worked on. Read out faults again. Everything off, key out:"
-                + " measure the key-off current again and compare with the first value.")
+            "Each added load alone, then all together; then everything else on the circuits that"
+                + " were worked on. Read out faults again. At last measure the key-off current as at"
+                + " the beginning. "
+                + sleep())
         .live(true)
+        .reads(values)
         .tools(List.of("multimeter", "clamp meter"))
-        .takes(10);
+        .takes(10 + sleepMinutes());
   }
 
   private String place(FuseFit fuse) {

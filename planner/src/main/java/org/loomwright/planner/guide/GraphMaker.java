@@ -4,14 +4,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import org.loomwright.model.design.Edge;
 import org.loomwright.model.design.Guide;
 import org.loomwright.model.design.Step;
 import org.loomwright.planner.builds.Described;
 import org.loomwright.planner.builds.Region;
-import org.loomwright.planner.kit.CaseSet;
 
 /**
  * Turns steps in printed order, each with the builds that take it, into a graph: from every step
@@ -19,16 +17,14 @@ import org.loomwright.planner.kit.CaseSet;
  * somebody who stands at the step and knows what was answered so far.
  */
 final class GraphMaker {
-  private final List<CaseSet> sets;
-  private final CaseRegions regions;
+  private final CaseWords cases;
   private final String casesNoted;
 
   /**
    * @param casesNoted id of the step after which the reader knows the cases by their letters
    */
-  GraphMaker(List<CaseSet> sets, CaseRegions regions, String casesNoted) {
-    this.sets = List.copyOf(sets);
-    this.regions = regions;
+  GraphMaker(CaseWords cases, String casesNoted) {
+    this.cases = cases;
     this.casesNoted = casesNoted;
   }
 
@@ -63,7 +59,7 @@ final class GraphMaker {
                   words.when(),
                   going.equals(draft.on())
                       ? ""
-                      : noted ? byCases(going, draft.on()).orElse(words.words()) : words.words()));
+                      : noted ? cases.of(going, draft.on()).orElse(words.words()) : words.words()));
           open = open.minus(going);
         }
       }
@@ -76,32 +72,5 @@ final class GraphMaker {
         ends,
         tools.stream().sorted(Comparator.naturalOrder()).toList(),
         minutes, questions);
-  }
-
-  // "in case A1 or A3", where the cases of one component tell the way, or "in case A1 and C1 or
-  // C2",
-  // where those of two do.
-  private Optional<String> byCases(Region going, Region here) {
-    for (CaseSet set : sets) {
-      List<String> ids = meeting(set, going);
-      if (regions.of(ids).and(here).equals(going)) {
-        return Optional.of("in case " + String.join(" or ", ids));
-      }
-    }
-    for (CaseSet one : sets) {
-      for (CaseSet other : sets) {
-        List<String> ids = meeting(one, going);
-        List<String> more = meeting(other, going);
-        if (one != other && regions.of(ids).and(regions.of(more)).and(here).equals(going)) {
-          return Optional.of(
-              "in case " + String.join(" or ", ids) + " and also " + String.join(" or ", more));
-        }
-      }
-    }
-    return Optional.empty();
-  }
-
-  private List<String> meeting(CaseSet set, Region going) {
-    return set.ids().stream().filter(id -> regions.of(List.of(id)).meets(going)).toList();
   }
 }

@@ -1,5 +1,6 @@
 package org.loomwright.planner.guide;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -9,6 +10,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.loomwright.model.design.Answer;
 import org.loomwright.model.design.Ask;
+import org.loomwright.model.design.Band;
 import org.loomwright.model.design.EndUse;
 import org.loomwright.model.design.FuseFit;
 import org.loomwright.model.design.Guide;
@@ -34,10 +36,10 @@ import org.loomwright.planner.ways.Reach;
 import org.loomwright.planner.ways.Way;
 
 /**
- * Writes the guide: cautions and preparation, questions that need power, isolating, questions
- * behind panels, acts place by place, fuses, closing, power, final measurements. All questions come
- * before the first act, so no act can come before an answer it relies on; what was opened for a
- * question stays open for the acts.
+ * Writes the guide: preparation, questions that need power, isolating, questions behind panels,
+ * acts place by place, fuses, power, measurements under load, closing, final trials; each caution
+ * directly before what calls for it. All questions come before the first act, so no act can come
+ * before an answer it relies on; what was opened for a question stays open for the acts.
  */
 public final class GuideMaker {
   /** Id of the step at which the cases are written down. */
@@ -71,38 +73,35 @@ public final class GuideMaker {
 
   private Guide make() {
     Region all = facts.builds().possible();
-    drafts.add(fixed.general(all));
     drafts.add(fixed.prepare(all));
     drafts.add(fixed.restVoltage(all));
     List<List<Draft>> acts = acts();
     List<Question> questions =
         new Questions(vehicle, facts.builds(), decisions(acts), readings()).find();
-    boolean restraint =
-        questions.stream().anyMatch(it -> openings.nearRestraint(it.trait().tell().openings()))
-            || acts.stream()
-                .flatMap(List::stream)
-                .anyMatch(it -> openings.nearRestraint(it.openings()));
     ask(questions, false);
-    drafts.add(fixed.batteryCaution(all));
     List<String> battery = Reach.inOrder(vehicle, vehicle.batteryOpenings());
     drafts.addAll(openings.open(battery, all));
     drafts.add(fixed.isolate(all, battery));
-    if (restraint) {
-      drafts.add(fixed.restraintCaution(all));
-    }
     ask(questions, true);
     drafts.add(cases());
     for (List<Draft> batch : acts) {
       drafts.addAll(openings.openAll(batch));
       drafts.addAll(batch);
     }
-    drafts.addAll(openings.close(battery));
     Region served = regions.served();
+    Readings readings =
+        new Readings(
+            order, made, regions, questions.stream().map(it -> it.trait().id()).toList());
+    // The battery stays within reach until power is back, and harmless covers stay open so that
+    // pins can be reached for the measurements.
+    drafts.addAll(openings.closeBeforePower(battery));
     drafts.add(fixed.reconnect(served, battery));
-    drafts.addAll(closeBattery(served));
-    drafts.add(fixed.loadedDrop(served));
-    drafts.add(fixed.function(served));
-    return new GraphMaker(made.sets(), regions, CASES).make(drafts);
+    drafts.add(fixed.loadedDrop(served, readings.underLoad()));
+    drafts.addAll(openings.close(List.of()));
+    drafts.add(fixed.function(served, readings.atTheEnd()));
+    List<Draft> cautioned =
+        new CautionSteps(vehicle, new CautionCalls(order, made.design().leads())).before(drafts);
+    return new GraphMaker(new CaseWords(made.sets(), regions), CASES).make(cautioned);
   }
 
   // What has to be known before the acts: the case in each component, and which plugs are there.
@@ -165,7 +164,8 @@ public final class GuideMaker {
                                   new Answer(
                                       value.id(),
                                       value.words(),
-                                      tell.expect().getOrDefault(value.id(), ""), Optional.empty()))
+                                      tell.expect().getOrDefault(value.id(), ""),
+                                      band(tell, value.id())))
                           .toList()))
               .tools(tell.tools())
               .takes(tell.effort().seconds() / 60);
@@ -174,6 +174,16 @@ public final class GuideMaker {
       }
       drafts.add(draft);
     }
+  }
+
+  private static Optional<Band> band(Tell tell, String value) {
+    return Optional.ofNullable(tell.bands().get(value))
+        .map(
+            it ->
+                new Band(
+                    it.low().map(BigDecimal::doubleValue),
+                    it.high().map(BigDecimal::doubleValue),
+                    it.unit().word()));
   }
 
   private String title(Trait trait) {
@@ -298,11 +308,6 @@ public final class GuideMaker {
             fittedByOwn(mount).or(brought),
             List.of())
         .behind(Reach.inOrder(vehicle, connector.map(Connector::openings).orElse(List.of())));
-  }
-
-  private List<Draft> closeBattery(Region served) {
-    List<Draft> close = openings.close(List.of());
-    return close.stream().filter(it -> it.on().meets(served)).toList();
   }
 
   // Builds on which the plug is new; where all its pins were wired before, it is plugged in

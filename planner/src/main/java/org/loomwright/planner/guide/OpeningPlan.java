@@ -71,10 +71,23 @@ final class OpeningPlan {
     return drafts;
   }
 
-  /** Whether a restraint part is within reach behind any of these. */
-  boolean nearRestraint(List<String> needed) {
-    return Reach.inOrder(vehicle, needed).stream()
-        .anyMatch(id -> vehicle.opening(id).map(Opening::restraint).orElse(false));
+  /**
+   * Steps that close, before power comes on, what must not be open then: openings with restraint
+   * parts or the wire side of a fuse block behind them, and all that lies further in.
+   */
+  List<Draft> closeBeforePower(List<String> battery) {
+    return close(
+        opened.keySet().stream()
+            .filter(it -> battery.contains(it) || !shutForPower(it))
+            .toList());
+  }
+
+  private boolean shutForPower(String id) {
+    return Reach.inOrder(vehicle, List.of(id)).stream()
+        .anyMatch(
+            it ->
+                vehicle.opening(it).map(Opening::restraint).orElse(false)
+                    || vehicle.fuseBlocks().stream().anyMatch(b -> b.openings().contains(it)));
   }
 
   /** Steps that close everything but what is kept, last opened first. */

@@ -106,6 +106,7 @@ public final class DesignMaker {
             numbers),
         harness,
         checks,
+        new DropLimits(order).byCase(made.evaluation()),
         new ProtectionCurves(order, feeds).of(sized),
         networks.states(),
         notes);

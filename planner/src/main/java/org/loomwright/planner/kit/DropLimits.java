@@ -81,6 +81,28 @@ final class DropLimits {
     return judged;
   }
 
+  /** The same, for supplies and grounds by the cases they belong to. */
+  List<NeedDrop> byCase(Evaluation evaluation) {
+    List<NeedDrop> drops = new ArrayList<>();
+    for (Judged judged : drops(evaluation)) {
+      if (judged.need().need().kind() == NeedKind.SIGNAL) {
+        continue;
+      }
+      judged.at().members().stream()
+          .filter(member -> member.ways().containsKey(judged.need()))
+          .map(
+              member ->
+                  new NeedDrop(
+                      judged.need(),
+                      member.id(),
+                      judged.figures().dropV(),
+                      judged.limitV(),
+                      judged.limit()))
+          .forEach(drops::add);
+    }
+    return drops;
+  }
+
   /** Verdict on the voltage a need gets; holds where none is asked for. */
   Verdict voltage(NeedAt need, NeedFigures figures) {
     if (need.need().minimumVoltage().isEmpty() || figures.lowestV().isEmpty()) {

@@ -14,6 +14,7 @@ import org.loomwright.model.design.ProtectionCurve;
  * @param design what is made
  * @param harness how the leads lie together
  * @param checks checks
+ * @param drops what feeds and grounds lose, need by need and case by case
  * @param protections fuses against wires
  * @param networks solved networks
  * @param notes what a reader should know of how the networks were solved
@@ -23,12 +24,14 @@ public record Made(
     Design design,
     Harness harness,
     List<Check> checks,
+    List<NeedDrop> drops,
     List<ProtectionCurve> protections,
     List<NetworkState> networks,
     List<String> notes) {
   public Made {
     sets = List.copyOf(sets);
     checks = List.copyOf(checks);
+    drops = List.copyOf(drops);
     protections = List.copyOf(protections);
     networks = List.copyOf(networks);
     notes = List.copyOf(notes);

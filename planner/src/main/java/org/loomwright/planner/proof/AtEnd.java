@@ -24,9 +24,11 @@ final class AtEnd {
   private final NetworkLimits networks;
   private final Runnable look;
   private final OwnAsAsked own;
+  private final Readings readings;
 
-  AtEnd(Subject subject, Runnable look) {
+  AtEnd(Subject subject, Readings readings, Runnable look) {
     this.look = look;
+    this.readings = readings;
     this.subject = subject;
     this.needs = PinNeed.of(subject.order());
     this.own = new OwnAsAsked(subject);
@@ -91,6 +93,7 @@ final class AtEnd {
     apart.check(step, findings);
     own.atEnd(step, here, progress, findings);
     networks.check(step, all, findings);
+    readings.atEnd(step, all, needs, progress, findings);
   }
 
   private NetAt at(

@@ -81,6 +81,31 @@ final class Knowledge {
     return found;
   }
 
+  /**
+   * Builds on which the answers leave open whether a condition holds.
+   *
+   * @param builds the builds
+   * @param traits traits of the condition that were not asked
+   */
+  record Open(Region builds, SortedSet<String> traits) {}
+
+  /** Where it can't be known at this point whether a build is one of these. */
+  List<Open> undecided(Region here, Region when) {
+    List<Open> open = new ArrayList<>();
+    for (Part part : failing(here, when.support(), it -> undecided(it, when))) {
+      SortedSet<String> traits = when.support();
+      traits.retainAll(part.notAsked());
+      open.add(new Open(undecided(part, when), traits));
+    }
+    return open;
+  }
+
+  private static Region undecided(Part part, Region when) {
+    Region yes = part.builds().and(when).forget(part.notAsked());
+    Region no = part.builds().minus(when).forget(part.notAsked());
+    return yes.and(no).and(part.builds());
+  }
+
   private SortedSet<String> allTraits() {
     SortedSet<String> names = new TreeSet<>();
     subject.vehicle().traits().forEach(trait -> names.add(trait.id()));

@@ -161,7 +161,7 @@ final class NetworkLimits {
 
   private void drop(Step step, State state, Traced traced, Findings findings) {
     boolean ground = traced.source().kind() == Source.Kind.GROUND;
-    double limitV = limit(traced, ground) * subject.vehicle().supply().volts();
+    double limitV = limit(subject, traced, ground) * subject.vehicle().supply().volts();
     Solved worst =
         state.solved().stream()
             .max(Comparator.comparingDouble(it -> dropV(state, it, traced)))
@@ -184,7 +184,8 @@ final class NetworkLimits {
         "the voltage drop is " + figure + most(state, worst, traced));
   }
 
-  private double limit(Traced traced, boolean ground) {
+  /** Most a need may lose, as a share of the supply. */
+  static double limit(Subject subject, Traced traced, boolean ground) {
     Rules rules = subject.order().rules();
     boolean spliced = traced.path().stream().anyMatch(link -> link.source().isPresent());
     return (ground ? rules.groundDrop() : spliced ? rules.splicedFeedDrop() : rules.feedDrop())

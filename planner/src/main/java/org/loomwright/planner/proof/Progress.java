@@ -23,6 +23,7 @@ final class Progress {
   private final Map<String, Region> used = new TreeMap<>();
   private final Map<String, Region> closed = new TreeMap<>();
   private final Map<String, Region> cautions = new TreeMap<>();
+  private final Map<String, Region> readings = new TreeMap<>();
   private final Map<Act, Region> acts = new LinkedHashMap<>();
   private Region live;
 
@@ -60,8 +61,25 @@ final class Progress {
     return closed.getOrDefault(opening, none);
   }
 
-  Region cautioned(String step) {
-    return cautions.getOrDefault(step, none);
+  /** Builds that were shown a caution: "caution/fuses", or a further copy, "caution/fuses/2". */
+  Region cautioned(String caution) {
+    Region shown = none;
+    for (Map.Entry<String, Region> it : cautions.entrySet()) {
+      if (it.getKey().equals(caution) || it.getKey().startsWith(caution + "/")) {
+        shown = shown.or(it.getValue());
+      }
+    }
+    return shown;
+  }
+
+  /** Builds on which a value was taken. */
+  Region taken(String reading) {
+    return readings.getOrDefault(reading, none);
+  }
+
+  /** Values taken so far, with their builds. */
+  Map<String, Region> readings() {
+    return Collections.unmodifiableMap(readings);
   }
 
   Map<String, Region> cautions() {
@@ -110,6 +128,10 @@ final class Progress {
     cautions.merge(step, builds, Region::or);
   }
 
+  void reading(String id, Region builds) {
+    readings.merge(id, builds, Region::or);
+  }
+
   /** Something is done behind an opening. */
   void work(String opening, Region builds) {
     used.merge(opening, builds.and(open(opening)), Region::or);
@@ -128,6 +150,8 @@ final class Progress {
       closed.merge(it.opening(), builds, Region::or);
     } else {
       acts.merge(act, builds, Region::or);
+      // What was measured of wiring before it was touched says nothing of it now.
+      readings.replaceAll((id, old) -> Readings.ofWiring(id) ? old.minus(builds) : old);
     }
   }
 }

@@ -65,16 +65,18 @@ public final class ProofMaker {
     Findings findings = new Findings(subject.possible());
     OrderKept orderKept = new OrderKept(subject);
     Complete complete = new Complete(subject);
+    Readings readings = new Readings(subject);
     List<StepCheck> checks =
         List.of(
             new LandedRight(subject),
             new NothingTwice(subject),
             orderKept,
             complete,
+            readings,
             new Cautions(subject));
     Walk.Walked walked = new Walk(subject, checks, findings).walk(look);
     new Cover(subject).check(walked, findings);
-    AtEnd atEnd = new AtEnd(subject, look);
+    AtEnd atEnd = new AtEnd(subject, readings, look);
     walked
         .reached()
         .forEach(

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.SortedSet;
 import org.loomwright.model.design.Act;
 import org.loomwright.model.design.Edge;
 import org.loomwright.model.design.Step;
@@ -60,6 +59,7 @@ final class Walk {
 
   private void take(Step step, Region here) {
     step.ask().ifPresent(ask -> progress.ask(ask.trait(), ask.how().isReading(), here));
+    Readings.take(subject, step, here, progress);
     if (step.kind() == StepKind.CAUTION) {
       progress.caution(step.id(), here);
     }
@@ -122,24 +122,16 @@ final class Walk {
 
   private void decided(Step step, Edge edge, Region here, Region when) {
     findings.require(true, here, Claim.DECIDED, Optional.of(step), "");
-    for (Knowledge.Part part : knowledge.failing(here, when.support(), it -> undecided(it, when))) {
-      SortedSet<String> open = when.support();
-      open.retainAll(part.notAsked());
+    for (Knowledge.Open open : knowledge.undecided(here, when)) {
       findings.failOn(
-          undecided(part, when),
+          open.builds(),
           Claim.DECIDED,
           Optional.of(step),
           "whether to go on to step "
               + shape.step(edge.to()).number()
               + " can't be known here: "
-              + subject.names(open)
+              + subject.names(open.traits())
               + " was not asked before");
     }
-  }
-
-  private static Region undecided(Knowledge.Part part, Region when) {
-    Region yes = part.builds().and(when).forget(part.notAsked());
-    Region no = part.builds().minus(when).forget(part.notAsked());
-    return yes.and(no).and(part.builds());
   }
 }

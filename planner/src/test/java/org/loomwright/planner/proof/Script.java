@@ -8,8 +8,11 @@ import org.loomwright.model.condition.Condition;
 import org.loomwright.model.design.Act;
 import org.loomwright.model.design.Answer;
 import org.loomwright.model.design.Ask;
+import org.loomwright.model.design.Band;
 import org.loomwright.model.design.Edge;
 import org.loomwright.model.design.Guide;
+import org.loomwright.model.design.Reading;
+import org.loomwright.model.design.ReadingKind;
 import org.loomwright.model.design.Step;
 import org.loomwright.model.design.StepKind;
 import org.loomwright.model.vehicle.TellHow;
@@ -80,6 +83,45 @@ final class Script {
         Optional.of(new Ask(trait.id(), how, answers)),
         Optional.empty(),
         Undo.EASILY);
+  }
+
+  static Step measure(String id, List<Reading> readings) {
+    Step it = step(id, StepKind.MEASURE, "read", Optional.empty(), Optional.empty(), Undo.EASILY);
+    return withReadings(it, readings);
+  }
+
+  static Reading reading(String id, Optional<Band> band, String when) {
+    return new Reading(
+        id,
+        id,
+        band.isPresent() ? ReadingKind.NUMBER : ReadingKind.WORKS,
+        band,
+        Optional.empty(),
+        Condition.of(when),
+        when,
+        "stop",
+        "");
+  }
+
+  static Step withReadings(Step it, List<Reading> readings) {
+    return new Step(
+        it.id(),
+        it.number(),
+        it.kind(),
+        it.place(),
+        it.title(),
+        it.text(),
+        it.why(),
+        it.openings(),
+        it.live(),
+        it.ask(),
+        it.act(),
+        it.undo(),
+        it.relies(),
+        it.tools(),
+        it.shown(),
+        readings,
+        it.minutes());
   }
 
   private static Step step(

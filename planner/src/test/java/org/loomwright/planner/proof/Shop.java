@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.loomwright.model.colour.Colour;
 import org.loomwright.model.condition.Condition;
+import org.loomwright.model.design.Band;
+import org.loomwright.model.design.Reading;
 import org.loomwright.model.design.Act;
 import org.loomwright.model.design.Case;
 import org.loomwright.model.design.Design;
@@ -27,6 +29,7 @@ import org.loomwright.model.equipment.Plug;
 import org.loomwright.model.kit.Kit;
 import org.loomwright.model.kit.KitOrder;
 import org.loomwright.model.kit.Mount;
+import org.loomwright.model.quantity.Percent;
 import org.loomwright.model.quantity.Current;
 import org.loomwright.model.quantity.Length;
 import org.loomwright.model.quantity.Resistance;
@@ -40,6 +43,8 @@ import org.loomwright.model.vehicle.Connector;
 import org.loomwright.model.vehicle.Exclusion;
 import org.loomwright.model.vehicle.FuseBlock;
 import org.loomwright.model.vehicle.GroundStud;
+import org.loomwright.model.vehicle.Hazard;
+import org.loomwright.model.vehicle.Nearby;
 import org.loomwright.model.vehicle.Opening;
 import org.loomwright.model.vehicle.Place;
 import org.loomwright.model.vehicle.Run;
@@ -113,6 +118,25 @@ final class Shop {
                   "ground sill",
                   "cavity floor 2",
                   "floor-ground = yes")));
+  boolean wet;
+  boolean engineBay;
+  boolean underneath;
+  boolean restraint;
+  boolean highVoltage;
+  boolean moving;
+  Optional<String> runAmbient = Optional.empty();
+  Optional<Hazard> near = Optional.empty();
+  List<String> cautions =
+      new ArrayList<>(
+          List.of(
+              "caution/general: Read all first.",
+              "caution/battery: Battery off.",
+              "caution/restraint: Airbag parts near. Mind the clips.",
+              "caution/chafing: Nothing may rub.",
+              "caution/for-good: Be sure first.",
+              "caution/parked: Parked ends are dead.",
+              "caution/fuses: Each feed is fused close to its source.",
+              "caution/power-on: Look once more."));
   String sectionLimit = "40 A";
   boolean sensorStud;
   Need supply = Docs.need(NeedKind.SUPPLY, "30", "12 A");
@@ -139,6 +163,7 @@ final class Shop {
         "floor",
         List.of(),
         Optional.empty(),
+        Optional.empty(),
         SplicePolicy.CRIMP,
         traits,
         rules,
@@ -156,27 +181,24 @@ final class Shop {
         Optional.empty(),
         List.of(
             new Place(
-                "floor", "the floor", Temperature.of("40 °C"), false, false, Optional.empty()),
+                "floor",
+                "the floor",
+                Temperature.of("40 °C"),
+                wet,
+                engineBay,
+                underneath,
+                Optional.empty()),
             new Place("roof", "the roof", Temperature.of("85 °C"), false, false, Optional.empty())),
         List.of(
-            new Run(
+            run(
                 "r1",
                 "floor",
-                "floor",
-                Length.of("2000 mm"),
-                Length.of("50 mm"),
-                "the loom",
+                runAmbient,
+                moving,
+                near.map(it -> List.of(new Nearby(it, Length.of("300 mm")))).orElse(List.of()),
                 false,
-                List.of(),
-                List.of(),
-                Optional.empty(),
-                false,
-                false,
-                List.of(),
-                List.of(),
-                false,
-                false,
-                Optional.empty())),
+                false),
+            run("r2", "roof", Optional.empty(), false, List.of(), restraint, highVoltage)),
         List.of(
             new Connector(
                 "floor",
@@ -221,6 +243,34 @@ final class Shop {
                 "bare it",
                 Optional.empty())),
         circuits);
+  }
+
+  private static Run run(
+      String id,
+      String to,
+      Optional<String> ambient,
+      boolean moving,
+      List<Nearby> near,
+      boolean restraint,
+      boolean highVoltage) {
+    return new Run(
+        id,
+        "floor",
+        to,
+        Length.of("2000 mm"),
+        Length.of("50 mm"),
+        "the loom",
+        false,
+        List.of(),
+        List.of(),
+        ambient.map(Temperature::of),
+        false,
+        moving,
+        near,
+        List.of(),
+        restraint,
+        highVoltage,
+        Optional.empty());
   }
 
   KitOrder order() {
@@ -340,13 +390,18 @@ final class Shop {
   }
 
   Guide guide() {
-    return new Script()
-        .then(Script.caution("caution/general", "Read all first."))
-        .then(Script.caution("caution/battery", "Battery off."))
-        .then(Script.caution("caution/restraint", "Airbag parts near. Mind the clips."))
+    Script script = new Script();
+    for (String caution : cautions) {
+      script.then(
+          Script.caution(
+              caution.substring(0, caution.indexOf(':')),
+              caution.substring(caution.indexOf(':') + 2)));
+    }
+    return script
         .then(Script.ask(rearFeed))
         .then(Script.ask(tow))
         .then(Script.act("isolate", new Act.Isolate()))
+        .then(Script.act("lay/L1", new Act.Lay("L1")))
         .then(Script.act("open/trim", new Act.Open("trim")))
         .then(Script.ask(floorGround))
         .branch(
@@ -365,7 +420,45 @@ final class Shop {
         .then(Script.act("plug-in", new Act.PlugIn("heater/main")))
         .then(Script.act("close/trim", new Act.Close("trim")))
         .then(Script.act("reconnect", new Act.Reconnect()))
+        .then(Script.measure("measure/load", underLoad()))
+        .then(Script.measure("measure/function", functions()))
         .guide();
+  }
+
+  List<Reading> underLoad() {
+    double supplyV = 12;
+    List<Reading> readings = new ArrayList<>();
+    readings.add(
+        Script.reading(
+            "drop-feed/heater/main/1",
+            atMost(Percent.of(feedDrop).fraction() * supplyV),
+            "always"));
+    readings.add(
+        Script.reading(
+            "drop-ground/heater/main/2",
+            atMost(Percent.of(groundDrop).fraction() * supplyV),
+            "floor-ground = no"));
+    supply
+        .minimumVoltage()
+        .ifPresent(
+            leastV ->
+                readings.add(
+                    Script.reading(
+                        "voltage/heater/main/1",
+                        Optional.of(
+                            new Band(Optional.of(leastV.volts()), Optional.empty(), "V")),
+                        "always")));
+    return readings;
+  }
+
+  static List<Reading> functions() {
+    return List.of(
+        Script.reading("works/heater/main/1", Optional.empty(), "always"),
+        Script.reading("works-together", Optional.empty(), "always"));
+  }
+
+  private static Optional<Band> atMost(double mostV) {
+    return Optional.of(new Band(Optional.empty(), Optional.of(mostV), "V"));
   }
 
   private Script slot(Script script, Landing landing, String slot) {

@@ -447,6 +447,7 @@ public final class Harnesses {
             it.battery(),
             it.batteryOpenings(),
             it.restraintWait(),
+            it.sleepWait(),
             it.splicePolicy(),
             it.traits(),
             it.rules(),
