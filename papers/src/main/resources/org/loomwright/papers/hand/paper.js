@@ -35,8 +35,8 @@ function paperStep(step) {
         + (it.band ? bandWords(it.band) + '; ' : '') + it.expect);
     })) : null,
     step.readings.map(function (it) {
-      return el('p', {}, it.name + ': ____________ '
-        + (it.band ? it.band.unit + ' (right: ' + bandWords(it.band) + '). ' : '')
+      return el('p', {}, nameOf(it) + ': ____________ ' + (it.kind === 'number' ? unitOf(it) : '')
+        + (it.band ? ' (right: ' + bandWords(it.band) + '). ' : '. ')
         + (it.outside ? 'Otherwise: ' + it.outside : ''));
     }),
     el('p', {'class': 'paper-facts'}, confirm.join(' \u00b7 ')),

@@ -11,6 +11,7 @@ var fault = '';
 var ticked = '';
 var picked = {};
 var typed = {};
+var said = {};
 var faults = {};
 var change = null;
 var oddWords = '';

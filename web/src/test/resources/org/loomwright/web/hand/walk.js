@@ -5,7 +5,7 @@ async ({builds, numbers, bands}) => {
   const byNumber = new Map(guide.steps.map(it => [it.number, it]));
   const one = id => {
     const found = document.getElementById(id);
-    if (!found) throw new Error(`no ${id} on: ${document.body.innerText.slice(0, 400)}`);
+    if (!found) throw new Error(`no ${id} on: ${document.body.textContent.slice(0, 400)}`);
     return found;
   };
   const press = id => one(id).click();
@@ -14,14 +14,16 @@ async ({builds, numbers, bands}) => {
     field.dispatchEvent(new Event('input', {bubbles: true}));
     field.dispatchEvent(new Event('change', {bubbles: true}));
   };
-  const within = band => band.low === undefined ? Math.max(0, band.high / 2)
-    : band.high === undefined ? band.low * 1.01 : (band.low + band.high) / 2;
+  const within = band => String(Number((band.low === undefined ? Math.max(0, band.high / 2)
+    : band.high === undefined ? band.low * 1.01 : (band.low + band.high) / 2).toFixed(4)));
   const choose = (name, value) => {
     const found = [...document.querySelectorAll('input[type=radio]')]
       .find(it => it.name === name && it.value === value);
-    if (!found) throw new Error(`no choice ${value} of ${name}: ${document.body.innerText}`);
+    if (!found) throw new Error(`no choice ${value} of ${name}: ${document.body.textContent}`);
     if (!found.checked) found.click();
   };
+  // Nobody looks on: without a layout two hundred walks take seconds.
+  document.documentElement.style.display = 'none';
   let saved = [];
   URL.createObjectURL = blob => { saved.push(blob); return 'blob:kept'; };
   URL.revokeObjectURL = () => {};
@@ -36,12 +38,15 @@ async ({builds, numbers, bands}) => {
     while (one('heading').textContent !== 'Finished') {
       const step = byNumber.get(Number(/Step (\d+)/.exec(one('where').textContent)[1]));
       if (shown[shown.length - 1] === step.id) {
-        throw new Error(`stays at ${step.id}: ${one('main').innerText}`);
+        throw new Error(`stays at ${step.id}: ${one('main').textContent}`);
       }
       shown.push(step.id);
       if (step.ask) {
         const answer = step.ask.answers.find(it => it.value === build[step.ask.trait]);
-        if (answer.band) type(one('answer'), String(within(answer.band)));
+        if (answer.band) {
+          // Typed with its unit, as the answers of a question need not share one.
+          type(one('answer'), `${within(answer.band)} ${answer.band.unit}`);
+        }
         else choose('answer', answer.value);
       }
       for (const reading of step.readings) {
@@ -50,7 +55,7 @@ async ({builds, numbers, bands}) => {
         if (reading.kind === 'works') choose(reading.id, 'yes');
         else if (reading.kind === 'words') type(shownHere().querySelector('textarea'), 'none');
         else type(shownHere().querySelector('input[type=text]'),
-          String(reading.band ? within(reading.band) : 20));
+          reading.band ? within(reading.band) : '20');
         if (reading.compareWith && !reading.band) choose(reading.id + ' agreed', 'yes');
       }
       const tick = document.getElementById('tick');
