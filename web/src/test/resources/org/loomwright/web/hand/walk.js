@@ -1,6 +1,7 @@
 // Goes through the whole guide once for each build, pressing what a fitter would press, and gives
-// for each build the steps shown and the record that was saved.
-async ({builds, numbers, bands}) => {
+// for each build the steps shown and the record that was saved. With "until", the one build given goes
+// from where it is as far as that step (or "the end"), and stays there.
+async ({builds, numbers, until}) => {
   const guide = JSON.parse(document.getElementById('data').textContent);
   const byNumber = new Map(guide.steps.map(it => [it.number, it]));
   const one = id => {
@@ -22,24 +23,29 @@ async ({builds, numbers, bands}) => {
     if (!found) throw new Error(`no choice ${value} of ${name}: ${document.body.textContent}`);
     if (!found.checked) found.click();
   };
-  // Nobody looks on: without a layout two hundred walks take seconds.
-  document.documentElement.style.display = 'none';
   let saved = [];
-  URL.createObjectURL = blob => { saved.push(blob); return 'blob:kept'; };
-  URL.revokeObjectURL = () => {};
-  HTMLAnchorElement.prototype.click = () => {};
+  if (!until) {
+    // Nobody looks on: without a layout two hundred walks take seconds.
+    document.documentElement.style.display = 'none';
+    URL.createObjectURL = blob => { saved.push(blob); return 'blob:kept'; };
+    URL.revokeObjectURL = () => {};
+    HTMLAnchorElement.prototype.click = () => {};
+  }
   const results = [];
   for (let i = 0; i < builds.length; i++) {
     const build = builds[i];
-    if (guide.numbers.length > 1) choose('part-number', numbers[i]);
-    type(one('serial'), `S-${i}`);
-    press('begin');
+    if (document.getElementById('begin')) {
+      if (guide.numbers.length > 1) choose('part-number', numbers[i]);
+      type(one('serial'), `S-${i}`);
+      press('begin');
+    }
     const shown = [];
     while (one('heading').textContent !== 'Finished') {
       const step = byNumber.get(Number(/Step (\d+)/.exec(one('where').textContent)[1]));
       if (shown[shown.length - 1] === step.id) {
         throw new Error(`stays at ${step.id}: ${one('main').textContent}`);
       }
+      if (step.id === until) return shown;
       shown.push(step.id);
       if (step.ask) {
         const answer = step.ask.answers.find(it => it.value === build[step.ask.trait]);
@@ -62,6 +68,7 @@ async ({builds, numbers, bands}) => {
       if (tick) tick.click();
       press('forward');
     }
+    if (until) return shown;
     press('save');
     const record = await saved[saved.length - 1].text();
     saved = [];
