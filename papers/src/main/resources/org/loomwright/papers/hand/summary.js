@@ -11,14 +11,16 @@ function summaryScreen() {
     return it.ask && has(S.answers, it.ask.trait);
   }).map(function (it) {
     var number = S.measured[it.ask.trait];
-    return row(capital(traitOf(it.ask.trait).name), answerOf(it.ask, S.answers[it.ask.trait]).words
-      + (number === undefined ? '' : ' (' + number + '\u00a0' + it.ask.answers[0].band.unit + ')'));
+    var answer = answerOf(it.ask, S.answers[it.ask.trait]);
+    return row(capital(traitOf(it.ask.trait).name), answer.words
+      + (number === undefined || !answer.band ? '' : ' (' + number + '\u00a0' + answer.band.unit
+        + ')'));
   });
   var values = [];
   GUIDE.steps.forEach(function (step) {
     step.readings.forEach(function (it) {
       if (has(S.taken, it.id)) {
-        values.push(row(it.name, S.taken[it.id]
+        values.push(row(nameOf(it), S.taken[it.id]
           + (it.kind === 'number' ? '\u00a0' + unitOf(it) : '')));
       }
     });
@@ -85,8 +87,9 @@ function codeFigure() {
     }
   });
   var svg = document.createElementNS(ns, 'svg');
-  // Whole pixels a module, so that no module is blurred.
-  var scale = Math.max(2, Math.floor(Math.min(window.innerWidth - 24, 560) / size));
+  // Whole pixels of the screen a module, so that no module is blurred.
+  var fine = window.devicePixelRatio || 1;
+  var scale = Math.max(1, Math.floor(Math.min(window.innerWidth - 24, 560) * fine / size)) / fine;
   svg.setAttribute('viewBox', '0 0 ' + size + ' ' + size);
   svg.setAttribute('width', String(size * scale));
   svg.setAttribute('height', String(size * scale));
@@ -99,7 +102,9 @@ function codeFigure() {
     part.setAttribute('fill', it[1]);
     svg.appendChild(part);
   });
-  return el('figure', {id: 'code'}, [svg, el('figcaption', {}, 'The same record as a QR code.')]);
+  return el('figure', {id: 'code'}, [svg, el('figcaption', {}, 'The same record as a QR code.'
+    + (code.length > 17 + 4 * QR_EASY ? ' It is dense: where it is not read at once, save the file.'
+      : ''))]);
 }
 
 function recordBlob() {
