@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.loomwright.model.design.Plan;
 import org.loomwright.model.kit.KitOrder;
 import org.loomwright.papers.board.BoardFiles;
+import org.loomwright.papers.fit.FitCheckPage;
 import org.loomwright.papers.page.Fonts;
 import org.loomwright.papers.page.OutlineLettering;
 import org.loomwright.papers.page.PdfFile;
@@ -20,6 +21,7 @@ import org.loomwright.papers.section.CalculationDocument;
 import org.loomwright.papers.section.Pack;
 import org.loomwright.papers.section.PackDocument;
 import org.loomwright.papers.words.Names;
+import org.loomwright.planner.fit.FitCheck;
 
 /** Writes the pack of a kit: what is needed to make, price, fit and judge it. */
 public final class PackWriter {
@@ -27,8 +29,8 @@ public final class PackWriter {
 
   /**
    * Writes {@code pack.pdf}, {@code calculations.pdf}, {@code leads.csv}, {@code cut-list.xlsx},
-   * {@code parts.xlsx}, the files of the build board and {@code result.json}. Files of these names
-   * are replaced, and drawings of board sheets that the harness no longer has are removed; nothing
+   * {@code parts.xlsx}, the files of the build board, {@code fit-check.html} and {@code
+   * result.json}. Files of these names are replaced, and drawings of board sheets that the harness no longer has are removed; nothing
    * else is touched. All are made before the first is written, so a pack is never half of one plan
    * and half of another.
    *
@@ -51,6 +53,10 @@ public final class PackWriter {
     files.put("cut-list.xlsx", CutListBook.of(names));
     files.put("parts.xlsx", PartsBook.of(names));
     files.putAll(BoardFiles.of(plan, order, fonts));
+    files.put(
+        "fit-check.html",
+        FitCheckPage.text(order, plan, FitCheck.of(order, plan), 0)
+            .getBytes(StandardCharsets.US_ASCII));
     files.put("result.json", PlanJson.text(plan).getBytes(StandardCharsets.UTF_8));
     Files.createDirectories(outDir);
     removeOldSheets(outDir, files.keySet());
