@@ -43,6 +43,17 @@ public final class PackWriter {
    *     of the rules
    */
   public static List<Path> write(KitOrder order, Plan plan, Path outDir) throws IOException {
+    return write(order, plan, outDir, 0);
+  }
+
+  /**
+   * Writes the same for a kit that has been fitted.
+   *
+   * @param verifiedOn number of vehicles it was fitted to and signed for, told in the fit check
+   * @throws IOException when a file can't be written
+   */
+  public static List<Path> write(KitOrder order, Plan plan, Path outDir, int verifiedOn)
+      throws IOException {
     Names names = new Names(order, plan);
     Map<String, byte[]> files = new LinkedHashMap<>();
     Fonts fonts = Fonts.load();
@@ -55,7 +66,7 @@ public final class PackWriter {
     files.putAll(BoardFiles.of(plan, order, fonts));
     files.put(
         "fit-check.html",
-        FitCheckPage.text(order, plan, FitCheck.of(order, plan), 0)
+        FitCheckPage.text(order, plan, FitCheck.of(order, plan), verifiedOn)
             .getBytes(StandardCharsets.US_ASCII));
     files.put("result.json", PlanJson.text(plan).getBytes(StandardCharsets.UTF_8));
     Files.createDirectories(outDir);

@@ -60,6 +60,8 @@
   var SHAPES = {
     fits: ['M14 3a11 11 0 1 0 .01 0', 'M9 14.5l3.5 3.5 7-8'],
     not: ['M4 4h20v20h-20z', 'M9 9l10 10M19 9l-10 10'],
+    needed: ['M4 8a4 4 0 0 1 4-4h12a4 4 0 0 1 4 4v12a4 4 0 0 1-4 4h-12a4 4 0 0 1-4-4z',
+      'M14 9v10M9 14h10'],
     open: ['M14 2l12 12-12 12-12-12z', 'M11 11.5a3 3 0 1 1 3 3.2v1.3M14 19.4v.2']
   };
   var KINDS = {FITS: 'fits', DOES_NOT: 'not', OPEN: 'open'};
@@ -76,8 +78,7 @@
     return svg;
   }
 
-  function card(parent, id, title, outcome, words) {
-    var kind = KINDS[outcome];
+  function card(parent, id, title, kind, words) {
     var box = add(parent, 'section', 'card ' + kind);
     box.id = id;
     add(box, 'h3', '', title);
@@ -127,7 +128,7 @@
 
   function wiringCard(parent, part) {
     var held = part.outcome === 'OPEN' && data.wiring.held;
-    var box = card(parent, 'wiring', TITLES.wiring, part.outcome,
+    var box = card(parent, 'wiring', TITLES.wiring, KINDS[part.outcome],
       held ? 'Nothing can be promised yet' : verdict('wiring', part));
     if (held) {
       add(box, 'p', '', 'This kit is not ready: ' + data.wiring.held + '.');
@@ -147,7 +148,8 @@
   }
 
   function demandCard(parent, name, part) {
-    var box = card(parent, name, TITLES[name], part.outcome, verdict(name, part));
+    var box = card(parent, name, TITLES[name],
+      part.outcome === 'DOES_NOT' ? 'needed' : KINDS[part.outcome], verdict(name, part));
     var list = part.reasons.length ? add(box, 'ul') : null;
     part.reasons.forEach(function (reason) {
       var demand = data[name].each[reason.place];
@@ -156,9 +158,7 @@
       if (demand.evidence) add(item, 'span', 'soft', ' How this is known: ' + demand.evidence);
     });
     if (!part.reasons.length) {
-      add(box, 'p', '', name === 'modules'
-        ? 'The equipment asks for none on any vehicle of this model.'
-        : 'The equipment asks for none on any vehicle of this model.');
+      add(box, 'p', '', 'The equipment asks for none on any vehicle of this model.');
     }
     decides(box, part.deciding);
   }
@@ -175,7 +175,7 @@
   function numberCard(parent, number) {
     var known = number.possible.length === 1 && !number.none;
     var outcome = known ? 'FITS' : number.possible.length ? 'OPEN' : 'DOES_NOT';
-    var box = card(parent, 'number', 'Part number', outcome, numberWords(number));
+    var box = card(parent, 'number', 'Part number', KINDS[outcome], numberWords(number));
     decides(box, number.deciding);
   }
 
@@ -377,7 +377,7 @@
     var left = given + ' of ' + data.questions.length + ' questions answered. ';
     if (answer.conflict.length) {
       status.textContent = left + 'These answers do not go together.';
-      var box = card(results, 'conflict', 'Please look again', 'OPEN',
+      var box = card(results, 'conflict', 'Please look again', 'open',
         'These answers do not go together');
       add(box, 'p', '', 'No vehicle of this model on record has ' +
         (answer.conflict.length === 1 ? 'this' : 'these together') + ':');

@@ -14,7 +14,8 @@ public record Demands(Diagram<Left> whole, List<Demanded> each) {
    * One demand.
    *
    * @param words what is needed, with the equipment that needs it
-   * @param evidence how this is known; empty when nothing is recorded
+   * @param evidence how and when this was found out, and what was seen; empty when nothing is
+   *     recorded
    * @param needed outcome 0 where it is there already or not needed, 1 where it is needed
    */
   public record Demanded(String words, String evidence, Diagram<Left> needed) {}

@@ -2,6 +2,7 @@ package org.loomwright.planner.fit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeSet;
 import java.util.function.Function;
@@ -116,8 +117,11 @@ final class FitMaker {
     return each;
   }
 
+  // Customers need not know who in the shop or elsewhere found it out.
   private static String words(Evidence evidence) {
-    return evidence.words() + evidence.note().map(note -> ": " + note).orElse("");
+    return evidence.how().name().toLowerCase(Locale.ROOT)
+        + evidence.when().map(day -> " " + day).orElse("")
+        + evidence.note().map(note -> ": " + note).orElse("");
   }
 
   private List<Wiring.Refusal> refusals(List<Trait> traits) {
