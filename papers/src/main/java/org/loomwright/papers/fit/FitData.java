@@ -98,6 +98,7 @@ final class FitData {
     for (Wiring.Refusal refusal : wiring.refusals()) {
       ObjectNode one = refusals.addObject();
       one.put("builds", refusal.builds());
+      refusal.needs().forEach(one.putArray("needs")::add);
       one.put("reason", refusal.reason());
       diagram(one.putObject("concerned"), refusal.concerned());
     }

@@ -142,7 +142,11 @@
     var list = part.reasons.length ? add(box, 'ul') : null;
     part.reasons.forEach(function (reason) {
       var refusal = data.wiring.refusals[reason.place];
-      add(list, 'li', '', 'It does not fit vehicles ' + refusal.builds + ': ' + refusal.reason);
+      var item = add(list, 'li', '', 'It does not fit vehicles ' + refusal.builds +
+        '. Nothing in them can serve: ' + listed(refusal.needs) + '.');
+      var why = add(item, 'details', 'screen');
+      add(why, 'summary', '', 'Why, in full, for the shop');
+      add(why, 'p', '', capital(refusal.reason) + '.');
     });
     decides(box, part.deciding);
   }
@@ -328,7 +332,7 @@
   var results = add(saying, 'div');
   results.id = 'results';
 
-  var sending = add(main, 'section');
+  var sending = add(main, 'section', 'screen');
   add(sending, 'h2', '', 'Send these answers to the shop');
   var label = add(sending, 'label', '', 'Copy this text into a message, or save it and attach it.');
   label.setAttribute('for', 'message');

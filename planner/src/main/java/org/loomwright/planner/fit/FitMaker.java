@@ -13,6 +13,8 @@ import org.loomwright.model.design.Plan;
 import org.loomwright.model.design.Unserved;
 import org.loomwright.model.equipment.Demand;
 import org.loomwright.model.equipment.Equipment;
+import org.loomwright.model.equipment.Pin;
+import org.loomwright.model.equipment.Plug;
 import org.loomwright.model.evidence.Evidence;
 import org.loomwright.model.kit.KitOrder;
 import org.loomwright.model.vehicle.Opening;
@@ -131,6 +133,7 @@ final class FitMaker {
       refusals.add(
           new Wiring.Refusal(
               it.words(),
+              it.needs().stream().map(this::pin).toList(),
               it.reason(),
               Splitting.of(
                   traits,
@@ -138,6 +141,20 @@ final class FitMaker {
                   Settling::classesOnly)));
     }
     return refusals;
+  }
+
+  // The name of a pin, where the need is one of the order.
+  private String pin(String need) {
+    for (Equipment equipment : order.equipment()) {
+      for (Plug plug : equipment.plugs()) {
+        for (Pin pin : plug.pins()) {
+          if (need.equals(equipment.id() + "/" + plug.id() + "/" + pin.cavity())) {
+            return pin.name();
+          }
+        }
+      }
+    }
+    return need;
   }
 
   private FitTrait trait(String id) {

@@ -26,10 +26,16 @@ public record Wiring(Diagram<Left> whole, List<Refusal> refusals, Optional<Strin
    * Builds that are not served.
    *
    * @param builds the builds in words
-   * @param reason why, in words
+   * @param needs names of the pins whose needs can't be met together
+   * @param reason why, in full, for the shop
    * @param concerned outcome 1 on these builds, 0 on the others
    */
-  public record Refusal(String builds, String reason, Diagram<Left> concerned) {}
+  public record Refusal(
+      String builds, List<String> needs, String reason, Diagram<Left> concerned) {
+    public Refusal {
+      needs = List.copyOf(needs);
+    }
+  }
 
   public Wiring {
     refusals = List.copyOf(refusals);
