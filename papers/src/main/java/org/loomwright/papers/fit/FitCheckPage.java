@@ -15,9 +15,9 @@ import org.loomwright.planner.fit.FitCheck;
 
 /**
  * The fit check as one HTML file for customers: it holds everything it needs, asks nothing of any
- * network, keeps nothing, and says by itself when it did not arrive whole. The browser only runs the
- * script and style whose sums the file names, and the script only shows data whose sum is right;
- * else the words stay that say so.
+ * network, keeps nothing, and says by itself when it did not arrive whole. The browser only runs
+ * the script and style whose sums the file names, and the script only shows data whose sum is
+ * right; else the words stay that say so.
  */
 public final class FitCheckPage {
   private FitCheckPage() {}

@@ -30,8 +30,7 @@ public record Wiring(Diagram<Left> whole, List<Refusal> refusals, Optional<Strin
    * @param reason why, in full, for the shop
    * @param concerned outcome 1 on these builds, 0 on the others
    */
-  public record Refusal(
-      String builds, List<String> needs, String reason, Diagram<Left> concerned) {
+  public record Refusal(String builds, List<String> needs, String reason, Diagram<Left> concerned) {
     public Refusal {
       needs = List.copyOf(needs);
     }

@@ -63,8 +63,7 @@ class ManyBuildsFitTest {
     Plan plan = Demo.plan(Demo.TRAILER);
     FitCheck check =
         FitCheck.of(
-            order,
-            With.changed(plan, "proof", With.changed(plan.proof(), "builds", builds)));
+            order, With.changed(plan, "proof", With.changed(plan.proof(), "builds", builds)));
     assertThat(check.questions()).hasSizeGreaterThanOrEqualTo(EXTRA);
     assertThat(check.modules().whole().nodes()).hasSizeLessThan(400);
     long seed = 6;

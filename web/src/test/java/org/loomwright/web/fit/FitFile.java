@@ -53,8 +53,7 @@ record FitFile(FitCheck check, String text) {
       for (Path file : files.filter(it -> it.toString().endsWith(".json")).sorted().toList()) {
         String name = file.getFileName().toString();
         String text = Files.readString(file);
-        texts.add(
-            new NamedText(name, name.equals("van.vehicle.json") ? change.apply(text) : text));
+        texts.add(new NamedText(name, name.equals("van.vehicle.json") ? change.apply(text) : text));
       }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
