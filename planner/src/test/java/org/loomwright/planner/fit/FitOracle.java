@@ -16,7 +16,6 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.loomwright.model.design.Act;
 import org.loomwright.model.design.Case;
 import org.loomwright.model.design.PartNumber;
 import org.loomwright.model.design.Plan;
@@ -133,7 +132,8 @@ final class FitOracle {
     demands(answers, said.coding(), left, Equipment::coding);
     refusals(said.wiring(), left);
     number(answers, said.number(), left);
-    work(said.work(), left);
+    new WorkOracle(order.vehicle(), walks)
+        .check(said.work(), left.stream().filter(it -> wiring(it) == 0).toList());
   }
 
   private void conflict(FitAnswer said, Map<String, String> answers) {
@@ -274,66 +274,6 @@ final class FitOracle {
                     .allMatch(it -> number.cases().contains(it.id())))
         .min(Comparator.comparingInt(it -> it.leads().size()))
         .map(PartNumber::id);
-  }
-
-  private void work(FitAnswer.Job said, Set<Map<String, String>> left) {
-    List<Map<String, String>> proven = left.stream().filter(it -> wiring(it) == 0).toList();
-    double whole = 0;
-    double minutes = 0;
-    Map<String, Integer> opened = new TreeMap<>();
-    int hard = 0;
-    for (Map<String, String> build : proven) {
-      double share = share(build);
-      whole += share;
-      List<Step> steps = walks.get(build);
-      minutes += share * steps.stream().mapToDouble(Step::minutes).sum();
-      steps.stream()
-          .flatMap(it -> it.act().stream())
-          .filter(it -> it instanceof Act.Open)
-          .map(it -> order.vehicle().opening(((Act.Open) it).opening()).orElseThrow().name())
-          .distinct()
-          .forEach(it -> opened.merge(it, 1, Integer::sum));
-      hard +=
-          steps.stream()
-                  .anyMatch(
-                      it ->
-                          it.undo() == org.loomwright.model.vehicle.Undo.SPECIAL_TOOL
-                              && it.act().isPresent()
-                              && !(it.act().get() instanceof Act.Open))
-              ? 1
-              : 0;
-    }
-    if (proven.isEmpty() || whole == 0) {
-      assertThat(said.minutes()).isEmpty();
-      return;
-    }
-    assertThat(said.minutes().orElseThrow()).isEqualTo(minutes / whole, within(1e-6));
-    Map<String, Boolean> openings = new TreeMap<>();
-    opened.forEach((name, count) -> openings.put(name, count == proven.size()));
-    Map<String, Boolean> told = new TreeMap<>();
-    said.lines().stream()
-        .filter(it -> it.kind() == Work.Kind.OPENING)
-        .forEach(it -> told.put(it.words(), it.always()));
-    assertThat(told).isEqualTo(openings);
-    List<Boolean> special =
-        said.lines().stream()
-            .filter(it -> it.kind() == Work.Kind.SPECIAL_TOOL)
-            .map(FitAnswer.Line::always)
-            .toList();
-    assertThat(special).isEqualTo(hard == 0 ? List.of() : List.of(hard == proven.size()));
-  }
-
-  private double share(Map<String, String> build) {
-    double share = 1;
-    for (Trait trait : order.vehicle().traits()) {
-      share *=
-          trait.values().stream()
-              .filter(it -> it.id().equals(build.get(trait.id())))
-              .mapToDouble(
-                  it -> it.share().map(s -> s.fraction()).orElse(1.0 / trait.values().size()))
-              .sum();
-    }
-    return share;
   }
 
   private Trait trait(String id) {
