@@ -1,49 +1,45 @@
 package org.loomwright.model.design;
 
-import java.math.BigDecimal;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
-/** Bands and readings in words. */
+/** What readings have to be, in words. */
 public final class BandWords {
-  private BandWords() {}
+  private static final Pattern NAMED = Pattern.compile(", in ([^ ,]+)$");
 
-  /** Where a number has to lie, e.g. "12.4 V or more" or "4.5 V to 5.5 V". */
-  public static String of(Band band) {
-    Optional<String> low = band.low().map(it -> number(it) + " " + band.unit());
-    Optional<String> high = band.high().map(it -> number(it) + " " + band.unit());
-    if (low.isPresent() && high.isPresent()) {
-      return low.get().equals(high.get()) ? low.get() : low.get() + " to " + high.get();
-    }
-    return low.map(it -> it + " or more").or(() -> high.map(it -> it + " or less")).orElse("");
-  }
+  private BandWords() {}
 
   /** What a reading has to be, in words; empty where any value will do. */
   public static Optional<String> wanted(Reading reading) {
     return switch (reading.kind()) {
-      case NUMBER -> reading.band().map(BandWords::of);
+      case NUMBER -> reading.band().map(Band::words);
       case WORKS -> Optional.of("yes");
       case WORDS -> Optional.empty();
     };
   }
 
   /**
-   * The unit a reading's number is typed in: that of its band, else of the band of the reading it
-   * repeats; empty where neither has one.
+   * The unit a reading's number is typed in: that of its band; of one without a band the unit that
+   * ends its name, as in "key-off current, in mA"; else that of the reading it repeats. Empty where
+   * none says one.
    */
   public static Optional<String> unit(Guide guide, Reading reading) {
-    return reading
-        .band()
+    return unit(reading)
         .or(
             () ->
                 guide.steps().stream()
                     .flatMap(step -> step.readings().stream())
                     .filter(it -> reading.compareWith().filter(it.id()::equals).isPresent())
-                    .flatMap(it -> it.band().stream())
-                    .findFirst())
-        .map(Band::unit);
+                    .flatMap(it -> unit(it).stream())
+                    .findFirst());
   }
 
-  private static String number(double number) {
-    return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+  private static Optional<String> unit(Reading reading) {
+    Matcher named = NAMED.matcher(reading.name());
+    return reading
+        .band()
+        .map(Band::unit)
+        .or(() -> named.find() ? Optional.of(named.group(1)) : Optional.empty());
   }
 }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.loomwright.model.design.Answer;
+import org.loomwright.model.design.Band;
 import org.loomwright.model.design.BandWords;
 import org.loomwright.model.design.Case;
 import org.loomwright.model.design.Guide;
@@ -133,7 +134,7 @@ public final class GuideRecordTaker {
       fault(path, number, "a number was measured for '" + trait + "', but there is no answer to it");
       return Optional.empty();
     }
-    Optional<String> band = answer.get().band().map(BandWords::of);
+    Optional<String> band = answer.get().band().map(Band::words);
     if (answer.get().band().filter(it -> !it.holds(Double.parseDouble(number))).isPresent()) {
       fault(
           path,

@@ -95,6 +95,7 @@ class GuideRecordTest {
         Optional.ofNullable(band),
         Optional.empty(),
         Condition.always(),
+        "",
         "stop",
         "by hand");
   }
