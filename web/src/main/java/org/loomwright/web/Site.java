@@ -57,7 +57,7 @@ final class Site {
             new JobSurveyRoutes(jobs),
             new JobStepRoutes(jobs),
             new JobPhotoRoutes(jobs),
-            new NewRoutes(bench, writer, saver),
+            new NewRoutes(bench, writer, saver, jobs),
             new CompareRoutes(bench, writer, saver),
             new FindingRoutes(bench, writer, saver),
             new ImpactRoutes(bench, writer),
