@@ -1,6 +1,7 @@
 package org.loomwright.planner.guide;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigInteger;
 import java.util.Map;
@@ -51,6 +52,8 @@ class RandomGuidesTest {
             .contains(unserved + " of " + all.size() + " possible builds are left unserved");
       }
     }
+    assertThat(plan.guide().expectedQuestions())
+        .isCloseTo(Counted.questions(order.vehicle(), plan.guide(), all), within(1e-9));
     boolean branches = plan.guide().edges().stream().anyMatch(it -> !it.words().isEmpty());
     Statistics.label("told")
         .collect(unserved == 0 ? "all served" : unserved == all.size() ? "none" : "some served");

@@ -25,7 +25,15 @@ public final class GuideEdits {
       }
     }
     List<Step> steps = guide.steps().stream().filter(it -> !it.id().equals(id)).toList();
-    return guide(guide, steps, edges);
+    String start = guide.start().equals(id) ? outs.get(0).to() : guide.start();
+    return new Guide(
+        start,
+        steps,
+        edges,
+        guide.ends(),
+        guide.tools(),
+        guide.expectedMinutes(),
+        guide.expectedQuestions());
   }
 
   /** The guide with steps moved, in their order, to just before another step, for every build. */

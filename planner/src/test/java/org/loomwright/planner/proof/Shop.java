@@ -43,6 +43,8 @@ import org.loomwright.model.vehicle.Connector;
 import org.loomwright.model.vehicle.Exclusion;
 import org.loomwright.model.vehicle.FuseBlock;
 import org.loomwright.model.vehicle.GroundStud;
+import org.loomwright.model.vehicle.Hazard;
+import org.loomwright.model.vehicle.Nearby;
 import org.loomwright.model.vehicle.Opening;
 import org.loomwright.model.vehicle.Place;
 import org.loomwright.model.vehicle.Run;
@@ -116,6 +118,25 @@ final class Shop {
                   "ground sill",
                   "cavity floor 2",
                   "floor-ground = yes")));
+  boolean wet;
+  boolean engineBay;
+  boolean underneath;
+  boolean restraint;
+  boolean highVoltage;
+  boolean moving;
+  Optional<String> runAmbient = Optional.empty();
+  Optional<Hazard> near = Optional.empty();
+  List<String> cautions =
+      new ArrayList<>(
+          List.of(
+              "caution/general: Read all first.",
+              "caution/battery: Battery off.",
+              "caution/restraint: Airbag parts near. Mind the clips.",
+              "caution/chafing: Nothing may rub.",
+              "caution/for-good: Be sure first.",
+              "caution/parked: Parked ends are dead.",
+              "caution/fuses: Each feed is fused close to its source.",
+              "caution/power-on: Look once more."));
   String sectionLimit = "40 A";
   boolean sensorStud;
   Need supply = Docs.need(NeedKind.SUPPLY, "30", "12 A");
@@ -160,27 +181,24 @@ final class Shop {
         Optional.empty(),
         List.of(
             new Place(
-                "floor", "the floor", Temperature.of("40 °C"), false, false, Optional.empty()),
+                "floor",
+                "the floor",
+                Temperature.of("40 °C"),
+                wet,
+                engineBay,
+                underneath,
+                Optional.empty()),
             new Place("roof", "the roof", Temperature.of("85 °C"), false, false, Optional.empty())),
         List.of(
-            new Run(
+            run(
                 "r1",
                 "floor",
-                "floor",
-                Length.of("2000 mm"),
-                Length.of("50 mm"),
-                "the loom",
+                runAmbient,
+                moving,
+                near.map(it -> List.of(new Nearby(it, Length.of("300 mm")))).orElse(List.of()),
                 false,
-                List.of(),
-                List.of(),
-                Optional.empty(),
-                false,
-                false,
-                List.of(),
-                List.of(),
-                false,
-                false,
-                Optional.empty())),
+                false),
+            run("r2", "roof", Optional.empty(), false, List.of(), restraint, highVoltage)),
         List.of(
             new Connector(
                 "floor",
@@ -225,6 +243,34 @@ final class Shop {
                 "bare it",
                 Optional.empty())),
         circuits);
+  }
+
+  private static Run run(
+      String id,
+      String to,
+      Optional<String> ambient,
+      boolean moving,
+      List<Nearby> near,
+      boolean restraint,
+      boolean highVoltage) {
+    return new Run(
+        id,
+        "floor",
+        to,
+        Length.of("2000 mm"),
+        Length.of("50 mm"),
+        "the loom",
+        false,
+        List.of(),
+        List.of(),
+        ambient.map(Temperature::of),
+        false,
+        moving,
+        near,
+        List.of(),
+        restraint,
+        highVoltage,
+        Optional.empty());
   }
 
   KitOrder order() {
@@ -344,17 +390,18 @@ final class Shop {
   }
 
   Guide guide() {
-    return new Script()
-        .then(Script.caution("caution/general", "Read all first."))
-        .then(Script.caution("caution/battery", "Battery off."))
-        .then(Script.caution("caution/restraint", "Airbag parts near. Mind the clips."))
-        .then(Script.caution("caution/for-good", "Be sure first."))
-        .then(Script.caution("caution/parked", "Parked ends are dead."))
-        .then(Script.caution("caution/fuses", "Each feed is fused close to its source."))
-        .then(Script.caution("caution/power-on", "Look once more."))
+    Script script = new Script();
+    for (String caution : cautions) {
+      script.then(
+          Script.caution(
+              caution.substring(0, caution.indexOf(':')),
+              caution.substring(caution.indexOf(':') + 2)));
+    }
+    return script
         .then(Script.ask(rearFeed))
         .then(Script.ask(tow))
         .then(Script.act("isolate", new Act.Isolate()))
+        .then(Script.act("lay/L1", new Act.Lay("L1")))
         .then(Script.act("open/trim", new Act.Open("trim")))
         .then(Script.ask(floorGround))
         .branch(
