@@ -49,7 +49,7 @@ class StateTest {
       assertThat(content.state()).isEqualTo(store.state());
       assertThat(content.revisions().values())
           .containsExactlyInAnyOrderElementsOf(store.documents().newest());
-      assertThat(content.revisions()).hasSize(13);
+      assertThat(content.revisions()).hasSize(17);
       Map<String, String> hashes = new TreeMap<>();
       content.revisions().forEach((name, it) -> hashes.put(name, it.contentHash()));
       assertThat(content.documents())

@@ -40,7 +40,7 @@ class WorkspacesTest {
     Path zip = folder.resolve("out.zip");
     try (Store store = Store.open(place.fresh(folder))) {
       ImportResult.Done done = done(store.workspaces().importFolder(DEMO, ANNA));
-      assertThat(done.added()).hasSize(10);
+      assertThat(done.added()).hasSize(14);
       assertThat(done.pictures()).containsExactly("rear-block-wire-side.png", "van-plan.png");
       store.workspaces().exportFolder(out);
       store.workspaces().exportZip(zip);
@@ -164,7 +164,7 @@ class WorkspacesTest {
     try (Store store = Store.open(Place.SQLITE.fresh(folder))) {
       ImportResult.Done done =
           done(store.workspaces().importZip(new ByteArrayInputStream(zip(files)), "in.zip", ANNA));
-      assertThat(done.added()).hasSize(10);
+      assertThat(done.added()).hasSize(14);
       assertThat(done.pictures()).hasSize(2);
     }
   }

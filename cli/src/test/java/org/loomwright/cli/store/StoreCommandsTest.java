@@ -42,12 +42,12 @@ class StoreCommandsTest {
         .startsWith("Imported from " + DEMO + " into " + db + ":\n  new        ")
         .contains("  new        vehicle 'packer'\n", "  picture    van-plan.png\n")
         .hasLineCount(13);
-    assertThat(done("import", DEMO, "--db", db)).endsWith(":\n  unchanged  10 documents\n");
+    assertThat(done("import", DEMO, "--db", db)).endsWith(":\n  unchanged  14 documents\n");
 
     Path out = folder.resolve("out");
     assertThat(done("export", out.toString(), "--db", db))
-        .isEqualTo("Exported 10 documents and 2 pictures of " + db + " to " + out + ".\n");
-    assertThat(names(out)).hasSize(12);
+        .isEqualTo("Exported 14 documents and 2 pictures of " + db + " to " + out + ".\n");
+    assertThat(names(out)).hasSize(16);
     Path zip = folder.resolve("out.zip");
     done("export", zip.toString(), "--db", db);
     String other = folder.resolve("other.db").toString();

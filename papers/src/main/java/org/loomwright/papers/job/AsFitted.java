@@ -33,6 +33,10 @@ public final class AsFitted {
   private static final double MAP_WIDTH_MM = 174;
   private static final double MAP_HEIGHT_MM = 225;
   private static final double CODE_MM = 42;
+
+  /** More deviations than this are broken over pages. */
+  private static final int MOST_KEPT = 8;
+
   private static final double PHOTO_WIDTH_MM = 82;
   private static final double PHOTO_HEIGHT_MM = 74;
 
@@ -76,22 +80,23 @@ public final class AsFitted {
     standing();
     found();
     html.close("section");
-    section("added", "What was added, and where", () -> new FittedWiring(fitted).write(html));
+    section("added", "What was added, and where", true, () -> new FittedWiring(fitted).write(html));
     if (!fitted.leads().isEmpty()) {
-      section("map", "Run map of this vehicle", this::map);
+      section("map", "Run map of this vehicle", true, this::map);
     }
-    section("values", "Values, before and after", this::values);
-    section("otherwise", "What is otherwise than planned", this::deviations);
+    section("values", "Values, before and after", true, this::values);
+    section("otherwise", "What is otherwise than planned", false, this::deviations);
     if (!fitted.job().photos().isEmpty()) {
-      section("photos", "Photos", this::photos);
+      section("photos", "Photos", false, this::photos);
     }
-    section("out", "How to take it out again", () -> new TakingOut(fitted).write(html));
-    section("cautions", "Cautions", this::cautions);
+    section("out", "How to take it out again", true, () -> new TakingOut(fitted).write(html));
+    section("cautions", "Cautions", false, this::cautions);
     sign();
   }
 
-  private void section(String id, String title, Runnable body) {
-    html.open("section", id.equals("values") || id.equals("map") || id.equals("added") || id.equals("out") ? "" : "onward", id);
+  /** What is short goes on below what stands before it. */
+  private void section(String id, String title, boolean newPage, Runnable body) {
+    html.open("section", newPage ? "" : "onward", id);
     html.line("h1", "", title);
     body.run();
     html.close("section");
@@ -107,7 +112,7 @@ public final class AsFitted {
     job.owner().ifPresent(it -> JobPaper.fact(html, "Owner", it));
     JobPaper.fact(html, "Part number", job.partNumber().orElse("not noted"));
     JobPaper.fact(html, "Serial number", job.serial().orElse("not noted"));
-    JobPaper.fact(html, "Fitted by", job.by() + ", " + job.when());
+    JobPaper.fact(html, job.state() == JobState.SURVEY ? "Surveyed by" : "Fitted by", job.by() + ", " + job.when());
     JobPaper.fact(html, "Job", job.id() + ", " + job.name());
     JobPaper.fact(html, "Guide", job.guide().map(it -> "fingerprint " + it).orElse("not noted"));
     html.close("table").close("td").open("td", "code");
@@ -249,6 +254,7 @@ public final class AsFitted {
       return;
     }
     html.table(
+        fitted.job().deviations().size() <= MOST_KEPT ? "kept" : "",
         List.of(
             Column.text("Where", 30),
             Column.text("What was otherwise", 35),

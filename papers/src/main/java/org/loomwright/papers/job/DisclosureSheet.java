@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.loomwright.model.design.FuseFit;
@@ -134,7 +135,7 @@ public final class DisclosureSheet {
               + (parked.size() == 1 ? "is" : "are")
               + " capped and taped back. Nothing may be connected to them.");
     }
-    splices().forEach(items::add);
+    splices().ifPresent(items::add);
     fitted
         .job()
         .deviations()
@@ -150,21 +151,29 @@ public final class DisclosureSheet {
         || fitted.landing(lead.b()).filter(Landing.Parked.class::isInstance).isPresent();
   }
 
-  private List<String> splices() {
-    return fitted.leads().stream()
-        .flatMap(it -> java.util.stream.Stream.of(it.a(), it.b()))
-        .flatMap(it -> fitted.landing(it).stream())
-        .filter(Landing.IntoCircuit.class::isInstance)
-        .map(Landing.IntoCircuit.class::cast)
-        .map(
-            it ->
-                "A wire of the vehicle was opened and a new one joined to it: "
-                    + names.landing(it).replaceFirst("^spliced into ", "")
-                    + ", at "
-                    + names.place(it.place())
-                    + ". This can't be undone as it was.")
-        .distinct()
-        .toList();
+  private Optional<String> splices() {
+    List<String> opened =
+        fitted.leads().stream()
+            .flatMap(it -> Stream.of(it.a(), it.b()))
+            .flatMap(it -> fitted.landing(it).stream())
+            .filter(Landing.IntoCircuit.class::isInstance)
+            .map(Landing.IntoCircuit.class::cast)
+            .map(
+                it ->
+                    names.landing(it).replaceFirst("^spliced into ", "")
+                        + " ("
+                        + names.place(it.place())
+                        + ")")
+            .distinct()
+            .toList();
+    return opened.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            (opened.size() == 1
+                    ? "A wire of the vehicle was opened and a new one joined to it: "
+                    : "Wires of the vehicle were opened and new ones joined to them: ")
+                + String.join("; ", opened)
+                + ". This can't be undone as it was.");
   }
 
   private void draws() {

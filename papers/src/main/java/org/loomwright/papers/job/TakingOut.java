@@ -35,6 +35,7 @@ final class TakingOut {
         "",
         "From the last step of the work to the first. Read the cautions first; they hold for taking"
             + " out as well.");
+    html.open("table", "acts");
     line(html, isolate(), Undo.EASILY);
     Set<String> openings = new LinkedHashSet<>();
     parts.forEach(it -> openings.addAll(it.openings()));
@@ -52,6 +53,7 @@ final class TakingOut {
         "Close what was opened, connect the battery, read the stored faults and try everything on"
             + " the circuits that were worked on.",
         Undo.EASILY);
+    html.close("table");
   }
 
   private String isolate() {
@@ -73,10 +75,13 @@ final class TakingOut {
           case SPECIAL_TOOL -> " Needs the special tool of this housing or block.";
           case NOT_AT_ALL -> " Can't be undone as it was.";
         };
-    html.open("p", undo.isHard() ? "act hard" : "act")
+    html.open("tr", undo.isHard() ? "hard" : "")
+        .open("td", "box-col")
         .tickBox()
-        .words(" " + number + "  " + words + hard)
-        .close("p");
+        .close("td")
+        .line("td", "nr", Integer.toString(number))
+        .line("td", "", words + hard)
+        .close("tr");
   }
 
   /** How a step is taken back; empty for those that leave nothing in the vehicle. */
