@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
 public final class Meter {
   private static final Pattern TYPED = Pattern.compile("(-?\\d{1,9}(?:\\.\\d{1,9})?) *(\\p{L}*)");
   private static final Pattern COMMA = Pattern.compile("-?\\d+,\\d+.*");
-  private static final Pattern KEPT = Pattern.compile("(-?\\d+(?:\\.\\d+)?)(?: .*)?");
+  private static final Pattern KEPT = Pattern.compile("(-?\\d+(?:\\.\\d+)?)(?: (\\S+))?");
 
   /** Powers of ten of the units that bands have. */
   private static final Map<String, Integer> POWERS =
@@ -118,9 +118,13 @@ public final class Meter {
   }
 
   /** The number at the start of a value as it is kept, such as "12.6 V". */
-  public static Optional<Double> kept(String value) {
+  public static Optional<Number> kept(String value) {
     Matcher match = KEPT.matcher(value);
-    return match.matches() ? Optional.of(Double.parseDouble(match.group(1))) : Optional.empty();
+    return match.matches()
+        ? Optional.of(
+            new Number(
+                new BigDecimal(match.group(1)), Optional.ofNullable(match.group(2)).orElse("")))
+        : Optional.empty();
   }
 
   /** Whether a word means that something works; empty when it is neither yes nor no. */
