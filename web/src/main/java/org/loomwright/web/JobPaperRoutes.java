@@ -15,6 +15,9 @@ import org.loomwright.web.shop.KitPages;
 
 /** Papers of a job to keep, hand over and carry along. */
 final class JobPaperRoutes implements Routes {
+  /** Name of the guide among the files of a pack. */
+  private static final String GUIDE = "guide.html";
+
   private final PageWriter writer;
   private final JobAccess jobs;
 
@@ -65,15 +68,22 @@ final class JobPaperRoutes implements Routes {
         .filter(it -> jobs.isReady(ctx, it))
         .ifPresent(
             it -> {
-              KitPages pages = it.work().orElseThrow().pages();
-              String text = HandGuide.text(pages.order(), pages.plan(), it.job().release());
-              send(
-                  ctx,
-                  it,
-                  "guide.html",
-                  "text/html; charset=utf-8",
-                  text.getBytes(StandardCharsets.UTF_8));
+              byte[] guide = released(it.job()).orElseGet(() -> made(it));
+              send(ctx, it, GUIDE, "text/html; charset=utf-8", guide);
             });
+  }
+
+  /** The guide as it was released, where its bytes are kept. */
+  private Optional<byte[]> released(Job job) {
+    return jobs.hasStore()
+        ? job.release().flatMap(it -> jobs.store().releases().file(job.kit(), it, GUIDE))
+        : Optional.empty();
+  }
+
+  private static byte[] made(JobView view) {
+    KitPages pages = view.work().orElseThrow().pages();
+    return HandGuide.text(pages.order(), pages.plan(), view.job().release())
+        .getBytes(StandardCharsets.UTF_8);
   }
 
   /** Always as a file to save: a guide has scripts of its own, which these pages do not run. */

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import javax.imageio.ImageIO;
 import org.loomwright.model.design.Plan;
 import org.loomwright.model.design.Reading;
@@ -48,6 +49,8 @@ public final class DemoJobs {
 
   private static final Signature BY = new Signature("Ina Roth", "the test");
 
+  private static final Map<KitOrder, Plan> PLANS = new ConcurrentHashMap<>();
+
   private final Store store;
   private final KitOrder order;
   private final Plan plan;
@@ -56,7 +59,7 @@ public final class DemoJobs {
     this.store = store;
     Pinned pinned = Pinned.of(store, KIT).orElseThrow();
     this.order = pinned.order();
-    this.plan = Planner.plan(order);
+    this.plan = PLANS.computeIfAbsent(order, Planner::plan);
     store
         .releases()
         .release(

@@ -3,21 +3,26 @@ package org.loomwright.web.browser.story;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.microsoft.playwright.Download;
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.FilePayload;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.loomwright.model.design.Verdict;
 import org.loomwright.store.DocumentKey;
-import org.loomwright.store.ReleaseDraft;
-import org.loomwright.store.Signature;
 import org.loomwright.web.DemoStore;
+import org.loomwright.web.job.DemoJobs;
 import org.loomwright.web.browser.BrowserSession;
 import org.loomwright.web.browser.Layout;
 import org.loomwright.web.browser.Manner;
-import org.loomwright.web.shop.Pinned;
 
 /** A job from the first question to the sign-off, on a phone. */
 class JobTest {
@@ -36,26 +41,12 @@ class JobTest {
   void isSurveyedFittedMeasuredAndSigned() {
     try (DemoStore store = DemoStore.in(folder);
         BrowserSession session = BrowserSession.start()) {
-      release(store);
+      DemoJobs.in(store.store());
       try (Person ben = new Person(session, store.pages().address(), Manner.PHONE, "Ben Ortega")) {
         work(ben, store);
         ben.window().assertCalm();
       }
     }
-  }
-
-  /** Releases the kit as it is, without making its papers. */
-  private static void release(DemoStore store) {
-    store
-        .store()
-        .releases()
-        .release(
-            new ReleaseDraft(
-                "crew-comfort",
-                Pinned.of(store.store(), "crew-comfort").orElseThrow().pins(),
-                Verdict.HOLDS,
-                Map.of("note.txt", new byte[] {'1'}),
-                new Signature("Ina Roth", "first batch")));
   }
 
   private static void work(Person ben, DemoStore store) {
@@ -89,6 +80,7 @@ class JobTest {
     page.locator("input[name=partNumber]").first().check();
     ben.leave(() -> ben.button("Begin fitting").click());
     page.locator(".job-next, .job-step").first().waitFor();
+    aPhotoAndAFinding(ben, store);
     int done = fitter.toTheEnd();
     assertThat(done).isGreaterThan(40);
 
@@ -106,7 +98,64 @@ class JobTest {
     page.locator("#words").fill("handed over with the sheet");
     ben.leave(() -> ben.button("Sign off").click());
     ben.sees("Signed off");
-    assertThat(store.text(key(job))).contains("\"signed-off\"", "12.1 V", "000017");
+    assertThat(store.text(key(job)))
+        .contains("\"signed-off\"", "12.1 V", "000017", "\"finding\"");
+    papers(ben, job);
+  }
+
+  /** At the first step on the vehicle something looks otherwise: noted, photographed, told on. */
+  private static void aPhotoAndAFinding(Person ben, DemoStore store) {
+    Page page = ben.page();
+    String step = page.locator("nav.job-move a").last().getAttribute("href");
+    ben.open(step);
+    ben.unfold("Photo at this step");
+    page.getByLabel("Photo", exact())
+        .setInputFiles(new FilePayload("IMG_2001.jpg", "image/jpeg", DemoJobs.photo()));
+    page.getByLabel("What it shows").fill("another cover");
+    ben.press("Keep the photo");
+    assertThat(page.locator("img.found-photo")).hasCount(1);
+    ben.unfold("Stop, and note what is otherwise");
+    page.getByLabel("What it looks like").fill("the cover has five screws");
+    page.getByLabel("Reason why it may stay so").fill("all five were found");
+    ben.press("Note it").sees("Settled: all five were found");
+    ben.leave(() -> page.locator(".job-otherwise a").last().click());
+    assertThat(page.getByLabel("What was seen")).hasValue("the cover has five screws");
+    Layout.checkFit(page);
+    ben.save();
+    String finding = page.url().replaceFirst(".*/finding/", "").replaceFirst("\\?.*", "");
+    assertThat(store.text(new DocumentKey("finding", finding)))
+        .contains("OST 417, job", "five screws", "\"step-before\"", "jobs/");
+    ben.open("/jobs");
+    ben.leave(() -> page.locator(".job-list a").filter(has("OST 417")).first().click());
+    ben.sees("Finding " + finding);
+    ben.leave(() -> page.locator(".job-next a").click());
+  }
+
+  private static void papers(Person ben, String job) {
+    Page page = ben.open(job).page();
+    Download fitted = page.waitForDownload(() -> page.getByText("As-fitted record").click());
+    assertThat(words(fitted))
+        .contains("OST 417", "000017", "Ben Ortega", "11.9 V", "charged over night");
+    Download sheet = page.waitForDownload(() -> page.getByText("Sheet for the owner").click());
+    assertThat(words(sheet)).contains("OST 417");
+    Download guide = page.waitForDownload(() -> page.getByText("Guide as one file").click());
+    assertThat(guide.suggestedFilename()).endsWith("-guide.html");
+  }
+
+  private static String words(Download download) {
+    try (PDDocument paper = Loader.loadPDF(download.path().toFile())) {
+      return new PDFTextStripper().getText(paper).replaceAll("[\\s\\u00a0]+", " ");
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static Page.GetByLabelOptions exact() {
+    return new Page.GetByLabelOptions().setExact(true);
+  }
+
+  private static Locator.FilterOptions has(String words) {
+    return new Locator.FilterOptions().setHasText(words);
   }
 
   private static Page.LocatorOptions outside() {
