@@ -137,11 +137,45 @@ class PackPdfTest {
     assertThat(all)
         .contains("prepared for towing a coupling or a code on the order go on with step 4")
         .contains("not prepared for towing no coupling, no code go to step 5")
-        .contains("Prepared for towing, rear section fed: go to step 9.")
+        .contains("If prepared for towing, rear section fed go to step 9")
         .contains("Go to step 11.")
         .contains("Reached from steps 8, 9 and 10.")
         .doesNotContain("Go to step 2.")
         .contains("This can't be taken back.");
+  }
+
+  @Test
+  void guideStartsWithItsToolsAndItsQuestions() {
+    assertThat(all)
+        .contains("On average 1.3 of 2 questions are asked, and the work takes 96 min")
+        .contains("meter pick")
+        .contains("mirror trim wedge");
+    assertThat(all.indexOf("mirror trim wedge")).isLessThan(all.indexOf("The parts of the work"));
+  }
+
+  @Test
+  void hasAFormForEachValueWithItsBandAndWhatToDoOutside() {
+    assertThat(cells)
+        .contains(flat("Voltage at the heater plug Only in case A1."))
+        .contains(flat("11.2 V or more Outside: Look at the ground. The heater's paper."))
+        .contains(flat("The heater works"))
+        .contains(flat("If not: Look at its fuse."))
+        .contains(flat("lamp bright (11.5 V or more)"))
+        .contains(flat("A number that no answer names is none of them"));
+  }
+
+  @Test
+  void leavesRoomForWhatLooksOtherwiseAfterEachPart() {
+    assertThat(all.split("It does not look like that", -1)).hasSize(1 + 5);
+  }
+
+  @Test
+  void cautionsOfThePackAreThoseOfTheGuide() {
+    assertThat(cells)
+        .contains(
+            flat(
+                "Belt pretensioner within reach Isolate the battery and wait 2 min before work near"
+                    + " its yellow wiring. Guide, step 1"));
   }
 
   @Test

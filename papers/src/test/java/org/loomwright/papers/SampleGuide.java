@@ -10,6 +10,9 @@ import org.loomwright.model.design.Ask;
 import org.loomwright.model.design.Edge;
 import org.loomwright.model.design.Guide;
 import org.loomwright.model.design.Landing;
+import org.loomwright.model.design.Band;
+import org.loomwright.model.design.Reading;
+import org.loomwright.model.design.ReadingKind;
 import org.loomwright.model.design.Shown;
 import org.loomwright.model.design.Step;
 import org.loomwright.model.design.StepKind;
@@ -58,8 +61,8 @@ final class SampleGuide {
         "Measure at slot 9, upper blade, against ground",
         TellHow.MEASURE_LIVE,
         "rear-feed",
-        new Answer("yes", "rear section fed", "11.5 V or more", Optional.empty()),
-        new Answer("no", "rear section dead", "less than 1 V", Optional.empty()));
+        new Answer("yes", "rear section fed", "lamp bright", Optional.of(new Band(Optional.of(11.5), Optional.empty(), "V"))),
+        new Answer("no", "rear section dead", "1 V or less", Optional.of(new Band(Optional.empty(), Optional.of(1.0), "V"))));
     act(steps, "isolate", "step-well", "Isolate the battery", new Act.Isolate(), Undo.EASILY);
     act(
         steps,
@@ -142,14 +145,25 @@ final class SampleGuide {
                     new View(Side.WIRE_SIDE, LatchDirection.DOWN))), List.of(),
             4));
     act(steps, "connect", "step-well", "Connect the battery", new Act.Reconnect(), Undo.EASILY);
-    add(
-        steps,
-        "test",
-        StepKind.MEASURE,
-        "rear",
-        "Measure the supply at the heater plug with the heater on",
-        "Cavity 1 against cavity 2: 11.2 V or more.",
-        Undo.EASILY);
+    steps.add(
+        new Step(
+            "test",
+            steps.size() + 1,
+            StepKind.MEASURE,
+            "rear",
+            "Measure the supply at the heater plug with the heater on",
+            "Cavity 1 against cavity 2.",
+            "",
+            List.of(),
+            Optional.of(true),
+            Optional.empty(),
+            Optional.empty(),
+            Undo.EASILY,
+            List.of(),
+            List.of(),
+            Optional.empty(),
+            readings(),
+            2));
 
     return new Guide(
         "warn",
@@ -173,7 +187,32 @@ final class SampleGuide {
             edge("connect", "test")),
         List.of("test"),
         List.of("meter", "mirror", "pick", "trim wedge"),
-        96.4, 0);
+        96.4,
+        1.3);
+  }
+
+  private static List<Reading> readings() {
+    return List.of(
+        new Reading(
+            "voltage/heater/main/1",
+            "voltage at the heater plug",
+            ReadingKind.NUMBER,
+            Optional.of(new Band(Optional.of(11.2), Optional.empty(), "V")),
+            Optional.empty(),
+            TOW,
+            "in case A1",
+            "Look at the ground.",
+            "the heater's paper"),
+        new Reading(
+            "works/heater/main/1",
+            "the heater works",
+            ReadingKind.WORKS,
+            Optional.empty(),
+            Optional.empty(),
+            Condition.always(),
+            "",
+            "Look at its fuse.",
+            ""));
   }
 
   private static Edge edge(String from, String to) {

@@ -2,8 +2,14 @@ package org.loomwright.web;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import org.loomwright.model.job.Job;
+import org.loomwright.model.job.JobState;
 import org.loomwright.papers.hand.HandGuide;
+import org.loomwright.papers.job.AsFitted;
+import org.loomwright.papers.job.DisclosureSheet;
 import org.loomwright.web.job.JobView;
 import org.loomwright.web.shop.KitPages;
 
@@ -17,9 +23,41 @@ final class JobPaperRoutes implements Routes {
     this.jobs = jobs;
   }
 
+  /** Makes a paper. */
+  private interface Maker {
+    byte[] make(Job job, KitPages pages) throws IOException;
+  }
+
   @Override
   public void add(RoutesConfig routes) {
+    routes.get(
+        "/job/{id}/as-fitted.pdf",
+        ctx ->
+            pdf(
+                ctx,
+                "as-fitted",
+                (job, it) ->
+                    AsFitted.pdf(
+                        job, it.order(), it.plan(), jobs.shop().workspace().pictures())));
+    routes.get(
+        "/job/{id}/disclosure.pdf",
+        ctx ->
+            pdf(
+                ctx, "disclosure", (job, it) -> DisclosureSheet.pdf(job, it.order(), it.plan())));
     routes.get("/job/{id}/guide.html", this::guide);
+  }
+
+  private void pdf(Context ctx, String name, Maker maker) throws IOException {
+    Optional<JobView> view = jobs.find(ctx).filter(it -> jobs.isReady(ctx, it));
+    if (view.isEmpty()) {
+      return;
+    }
+    if (view.get().job().state() == JobState.SURVEY) {
+      writer.nothing(ctx, "paper, as nothing is fitted yet,");
+      return;
+    }
+    byte[] paper = maker.make(view.get().job(), view.get().work().orElseThrow().pages());
+    send(ctx, view.get(), name + ".pdf", "application/pdf", paper);
   }
 
   private void guide(Context ctx) {

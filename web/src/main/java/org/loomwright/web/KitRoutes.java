@@ -19,6 +19,7 @@ import org.loomwright.web.shop.PlanDesk;
 import org.loomwright.web.shop.Shop;
 import org.loomwright.web.shop.Stage;
 import org.loomwright.web.shop.Workbench;
+import org.loomwright.web.view.Comeback;
 import org.loomwright.web.view.KitView;
 
 /** The stages of a kit. */
@@ -67,7 +68,13 @@ final class KitRoutes implements Routes {
             "basedOn",
             bench.number(order.get().kit()),
             "changes",
-            changes(ctx, view)));
+            changes(ctx, view),
+            "comebacks",
+            Comeback.of(
+                shop,
+                order.get().kit().id(),
+                stage.get(),
+                view.pages().map(KitPages::plan))));
   }
 
   /** What a change did to the plan before; nothing where no change was made just now. */

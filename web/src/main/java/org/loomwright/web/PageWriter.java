@@ -147,9 +147,17 @@ final class PageWriter {
 
   /** What the address asks for; of words given twice the first counts. */
   static Map<String, String> asked(Context ctx) {
-    Map<String, String> asked = new LinkedHashMap<>();
-    ctx.queryParamMap()
-        .forEach((key, values) -> asked.put(key, values.isEmpty() ? "" : values.get(0)));
-    return asked;
+    return first(ctx.queryParamMap());
+  }
+
+  /** What a form says; of fields given twice the first counts. */
+  static Map<String, String> typed(Context ctx) {
+    return first(ctx.formParamMap());
+  }
+
+  private static Map<String, String> first(Map<String, List<String>> given) {
+    Map<String, String> first = new LinkedHashMap<>();
+    given.forEach((key, values) -> first.put(key, values.isEmpty() ? "" : values.get(0)));
+    return first;
   }
 }

@@ -60,6 +60,8 @@ final class Site {
             new NewRoutes(bench, writer, saver, jobs),
             new CompareRoutes(bench, writer, saver),
             new FindingRoutes(bench, writer, saver),
+            new FindingIntoRoutes(bench, writer, saver),
+            new CountRoutes(bench, writer, saver),
             new ImpactRoutes(bench, writer),
             new HistoryRoutes(bench, writer, saver),
             new PasteRoutes(bench, writer, saver),

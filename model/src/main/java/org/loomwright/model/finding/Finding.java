@@ -25,6 +25,7 @@ import org.loomwright.model.evidence.How;
  *     job
  * @param kit of a comeback: the kit that was fitted
  * @param lead of a comeback: the lead of that kit, as its papers name it
+ * @param step of a comeback: the step of that kit's guide, by its id
  * @param traits trait to the value that vehicle has, as far as it was looked at
  * @param photos photos taken on the vehicle
  * @param state what became of it
@@ -45,6 +46,7 @@ public record Finding(
     Optional<String> vehicleNote,
     Optional<String> kit,
     Optional<String> lead,
+    Optional<String> step,
     Map<String, String> traits,
     List<FindingPhoto> photos,
     FindingState state,

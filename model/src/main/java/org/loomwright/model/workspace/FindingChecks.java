@@ -68,9 +68,17 @@ final class FindingChecks {
   }
 
   private void comeback() {
-    if (finding.lead().isPresent() && finding.kit().isEmpty() && scope.sound(finding)) {
+    boolean alone = finding.kit().isEmpty() && scope.sound(finding);
+    if (finding.lead().isPresent() && alone) {
       scope.problem(
           finding, "kit", "", "a lead is one of a kit: say which kit, or leave the lead out");
+    }
+    if (finding.step().isPresent() && alone) {
+      scope.problem(
+          finding,
+          "kit",
+          "",
+          "a step is one of a kit's guide: say which kit, or leave the step out");
     }
     if (!finding.isOpen() || finding.kit().isEmpty()) {
       return;

@@ -63,9 +63,11 @@ final class HowToReadSection implements Section {
         .line(
             "p",
             "",
-            "Steps are followed by number. Where the way parts, the step says where to go on; where"
-                + " it says nothing, the next number follows. Tick the box when a step is done and"
-                + " write measured values on the lines.");
+            "Steps are followed by number. Where the way parts, a fork says where to go on; where"
+                + " there is none, the next number follows. Tick the box when a step is done and"
+                + " write measured values on the lines; beside each stands what it has to be and"
+                + " what to do when it is not. Lines at the end of each part of the work are for"
+                + " what does not look as described.");
     if (!pack.plan().notes().isEmpty()) {
       html.line("h2", "", "How this plan was made").bullets(pack.plan().notes());
     }

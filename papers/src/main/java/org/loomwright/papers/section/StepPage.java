@@ -5,11 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.loomwright.drawing.CavityMark;
 import org.loomwright.drawing.Face;
 import org.loomwright.drawing.FaceWords;
 import org.loomwright.model.design.Answer;
 import org.loomwright.model.design.Ask;
+import org.loomwright.model.design.Band;
 import org.loomwright.model.design.Shown;
 import org.loomwright.model.design.Step;
 import org.loomwright.model.design.StepKind;
@@ -59,10 +61,12 @@ record StepPage(Pack pack, Forks forks) {
       html.close("div");
     }
     undo(step, html);
-    form(step, html);
+    if (!step.readings().isEmpty()) {
+      new ReadingForm(forks.guide()).write(step, html);
+    }
     boolean decided = step.ask().map(ask -> answers(step, ask, html)).orElse(false);
     if (!decided) {
-      forks.onward(step).forEach(it -> html.line("p", "go", it));
+      onward(step, html);
     }
     if (forks.isEnd(step)) {
       html.line("p", "end", "The work ends here.");
@@ -98,38 +102,71 @@ record StepPage(Pack pack, Forks forks) {
     }
   }
 
-  private static void form(Step step, Html html) {
-    if (step.kind() == StepKind.MEASURE
-        || step.ask().map(ask -> ask.how().isReading()).orElse(false)) {
-      html.open("p", "form").blank("Measured", 32).blank("By", 18).close("p");
+  /** The ways on, as a fork that can be seen from afar. */
+  private void onward(Step step, Html html) {
+    forks.jump(step).ifPresent(to -> html.line("p", "go", "Go to step\u00A0" + to + "."));
+    List<Forks.Way> ways = forks.ways(step);
+    if (ways.isEmpty()) {
+      return;
     }
+    html.open("table", "fork");
+    boolean first = true;
+    for (Forks.Way way : ways) {
+      html.open("tr", "")
+          .line("td", "sign", first ? "\u25C6" : "")
+          .line("td", "if", "If")
+          .line("td", "what", way.words())
+          .line("td", "to", goTo(step, way.to()))
+          .close("tr");
+      first = false;
+    }
+    html.close("table");
+  }
+
+  private static String goTo(Step step, int to) {
+    return (to == step.number() + 1 ? "go on with step\u00A0" : "go to step\u00A0") + to;
   }
 
   /** Answers with what is seen then; true when they say where to go on. */
   private boolean answers(Step step, Ask ask, Html html) {
     Map<String, Integer> targets = forks.byAnswer(step, ask);
     boolean fork = targets.values().stream().anyMatch(to -> to != step.number() + 1);
-    html.open("table", "answers");
+    html.open("table", fork ? "answers fork" : "answers");
     for (Answer answer : ask.answers()) {
       html.open("tr", "")
           .open("td", "mark")
           .tickBox()
           .close("td")
           .line("td", "what", answer.words())
-          .line("td", "", answer.expect());
+          .line("td", "", expect(answer));
       Integer to = targets.get(answer.value());
-      html.line(
-              "td",
-              "to",
-              to == null || !fork
-                  ? ""
-                  : to == step.number() + 1
-                      ? "go on with step\u00A0" + to
-                      : "go to step\u00A0" + to)
-          .close("tr");
+      html.line("td", "to", to == null || !fork ? "" : goTo(step, to)).close("tr");
     }
     html.close("table");
+    if (ask.how().isReading()) {
+      measured(ask, html);
+    }
     return !targets.isEmpty();
+  }
+
+  private static String expect(Answer answer) {
+    return answer.band().map(Band::words).filter(it -> !answer.expect().contains(it)).isEmpty()
+        ? answer.expect()
+        : answer.expect() + " (" + answer.band().get().words() + ")";
+  }
+
+  private static void measured(Ask ask, Html html) {
+    List<Band> bands = ask.answers().stream().flatMap(it -> it.band().stream()).toList();
+    String units = bands.stream().map(Band::unit).distinct().collect(Collectors.joining(" or "));
+    html.open("p", "form")
+        .blank("Measured", 32)
+        .words(units.isEmpty() ? "" : units + " ")
+        .blank("By", 18);
+    html.close("p");
+    if (!bands.isEmpty()) {
+      html.line(
+          "p", "", "A number that no answer names is none of them: measure again, or stop here.");
+    }
   }
 
   private void meta(Step step, Optional<Step> before, Phase phase, Html html) {

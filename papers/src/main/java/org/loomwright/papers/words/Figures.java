@@ -96,6 +96,11 @@ public final class Figures {
     return minutes > 0 && minutes < 1 ? "under 1" : fixed(minutes, 0);
   }
 
+  /** A count on average, to one decimal. */
+  public static String average(double count) {
+    return fixed(count, 1);
+  }
+
   /** A quantity of parts, up to two decimals. */
   public static String quantity(double quantity) {
     return upTo(quantity, 2);

@@ -22,31 +22,40 @@ import org.loomwright.model.design.Step;
 public record Forks(Guide guide) {
 
   /**
-   * Lines that say where to go on; empty when the next number follows or the guide ends here.
+   * One way on from a fork.
    *
-   * @param step step
+   * @param words which vehicles take it
+   * @param to number of the step it leads to
    */
-  public List<String> onward(Step step) {
+  public record Way(String words, int to) {}
+
+  /** The ways on where they part; empty where there is one way or none. */
+  public List<Way> ways(Step step) {
     Map<Integer, List<String>> conditions = new TreeMap<>();
     for (Edge edge : guide.from(step.id())) {
       conditions
           .computeIfAbsent(number(edge.to()), to -> new ArrayList<>())
           .add(edge.words().isEmpty() ? edge.when().text() : edge.words());
     }
-    if (conditions.size() == 1) {
-      int to = conditions.keySet().iterator().next();
-      return to == step.number() + 1 ? List.of() : List.of("Go to step " + to + ".");
+    List<Way> ways = new ArrayList<>();
+    if (conditions.size() > 1) {
+      conditions.forEach((to, words) -> ways.add(new Way(String.join(", or ", words), to)));
     }
-    List<String> lines = new ArrayList<>();
-    conditions.forEach(
-        (to, words) ->
-            lines.add(Figures.capital(String.join(", or ", words)) + ": go to step " + to + "."));
-    return lines;
+    return ways;
+  }
+
+  /** The step that every vehicle goes on with, where it is not the one with the next number. */
+  public Optional<Integer> jump(Step step) {
+    List<Integer> to =
+        guide.from(step.id()).stream().map(it -> number(it.to())).distinct().toList();
+    return to.size() == 1 && to.get(0) != step.number() + 1
+        ? Optional.of(to.get(0))
+        : Optional.empty();
   }
 
   /**
    * Where each answer of a question leads, by answer value. Empty when the answer alone does not
-   * decide; then {@link #onward} says it.
+   * decide; then {@link #ways} and {@link #jump} say it.
    */
   public Map<String, Integer> byAnswer(Step step, Ask ask) {
     List<Edge> edges = guide.from(step.id());

@@ -1,5 +1,6 @@
 package org.loomwright.papers.words;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -36,7 +37,13 @@ public enum Phase {
     Set<String> leadingUp = leadingUpToIsolation(guide.steps());
     boolean isolated = false;
     boolean worked = false;
+    List<Step> waiting = new ArrayList<>();
     for (Step step : guide.steps()) {
+      if (step.kind() == StepKind.CAUTION) {
+        waiting.add(step);
+        continue;
+      }
+      boolean first = phases.isEmpty();
       Phase phase;
       if (step.act().filter(it -> it instanceof Act.Isolate).isPresent()) {
         isolated = true;
@@ -52,13 +59,15 @@ public enum Phase {
       } else if (worked) {
         phase = CONNECT;
       } else {
-        phase =
-            step.kind() == StepKind.CAUTION
-                ? READ
-                : step.kind() == StepKind.PREPARE ? READY : FIND_OUT;
+        phase = step.kind() == StepKind.PREPARE ? READY : FIND_OUT;
       }
+      // A caution belongs to what it warns of; those before everything are read first.
+      Phase warned = first && !leadingUp.contains(step.id()) ? READ : phase;
+      waiting.forEach(it -> phases.put(it.id(), warned));
+      waiting.clear();
       phases.put(step.id(), phase);
     }
+    waiting.forEach(it -> phases.put(it.id(), READ));
     return phases;
   }
 

@@ -200,6 +200,7 @@ function againScreen() {
       S = fresh();
       picked = {};
       typed = {};
+      said = {};
       faults = {};
       keep();
       show('start');

@@ -79,8 +79,11 @@ function factsOf(step) {
     el('dl', {'class': 'facts'}, [
       row('Where', step.place),
       row('Tools', step.tools.join(', ')),
-      row('Power', capital(powerWords()) + (wants ? '; this step needs ' + wants : '')),
-      row('Must be open', step.openings.map(openingName).join(', ')),
+      row('Power', capital(powerWords()) + (!wants ? '' : wrong ? '; this step needs ' + wants
+        : ', as it has to be')),
+      row('Still closed', step.openings.map(openingName).filter(function (it) {
+        return open.indexOf(it) < 0;
+      }).join(', ')),
       row('Open now', open.length > 0 ? open.join(', ') : 'nothing')
     ])
   ];

@@ -1,13 +1,37 @@
-// Reads a number as people write it. Gives {value, text} or {fault}; never a guess.
-function readNumber(typed, unit, negative) {
+// Units of one kind, each a thousand of the one before.
+var UNITS = [['mV', 'V'], ['mA', 'A'], ['\u03a9', 'k\u03a9']];
+
+function unitsLike(unit) {
+  return UNITS.filter(function (it) { return it.indexOf(unit) >= 0; })[0] || [unit];
+}
+
+// The same number in another unit of its kind, its digits kept.
+function inUnit(text, from, to) {
+  var kind = unitsLike(to);
+  var by = 3 * (kind.indexOf(from) - kind.indexOf(to));
+  if (by === 0) { return text; }
+  var parts = /^(-?)([0-9]+)(?:\.([0-9]+))?$/.exec(text);
+  var digits = '000' + parts[2] + (parts[3] || '') + '000';
+  var point = 3 + parts[2].length + by;
+  var whole = digits.slice(0, point).replace(/^0+(?=[0-9])/, '');
+  var rest = digits.slice(point).replace(/0+$/, '');
+  return parts[1] + whole + (rest ? '.' + rest : '');
+}
+
+// Reads a number as people write it. Gives {value, text} in the unit asked for, or {fault}; never a
+// guess. A unit typed behind it counts more than the one it was said to be in.
+function readNumber(typed, said, unit, negative) {
   var text = typed.replace(/\u00a0/g, ' ').replace(/^\s+|\s+$/g, '').replace(/\u2212/g, '-');
   if (text === '') { return {fault: 'Type what the meter shows.'}; }
   var parts = /^([+-]?)([0-9.,]+)(?:\s*([^0-9.,\s+-].*))?$/.exec(text);
   if (!parts) {
     return {fault: '"' + shortened(typed) + '" is not a number. Type digits, such as 12.6.'};
   }
-  if (parts[3] && plainUnit(parts[3]) !== plainUnit(unit)) {
-    return {fault: 'The value is wanted in ' + unit + ', not in "' + shortened(parts[3]) + '".'};
+  var from = parts[3] ? plainUnit(parts[3]) : said;
+  if (unitsLike(unit).indexOf(from) < 0) {
+    return {fault: parts[3]
+      ? 'The value is wanted in ' + unit + ', not in "' + shortened(parts[3]) + '".'
+      : 'Say in which unit the meter shows it.'};
   }
   var digits = parts[2];
   var comma = /^([0-9]+),([0-9]+)$/.exec(digits);
@@ -28,7 +52,7 @@ function readNumber(typed, unit, negative) {
     return {fault: 'A value below zero: the leads of the meter are swapped, or the clamp is the'
       + ' wrong way round. Swap them and measure again.'};
   }
-  var clean = (below ? '-' : '') + digits;
+  var clean = inUnit((below ? '-' : '') + digits, from, unit);
   return {value: Number(clean), text: clean};
 }
 
@@ -37,7 +61,8 @@ function shortened(text) {
 }
 
 function plainUnit(unit) {
-  return unit.replace(/\s/g, '').replace(/\u2126/g, '\u03a9').replace(/ohms?$/i, '\u03a9');
+  return unit.replace(/\s/g, '').replace(/\u2126/g, '\u03a9').replace(/ohms?$/i, '\u03a9')
+    .replace(/^K/, 'k');
 }
 
 function lies(value, band) {

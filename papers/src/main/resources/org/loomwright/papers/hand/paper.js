@@ -29,14 +29,14 @@ function paperStep(step) {
     leadChip(step),
     step.text ? el('p', {}, step.text) : null,
     step.why ? el('p', {}, 'Why it matters: ' + step.why) : null,
-    figureOf(step),
+    step.kind === 'confirm' ? null : figureOf(step),
     step.ask ? el('ul', {}, step.ask.answers.map(function (it) {
       return el('li', {}, '\u2610 ' + it.words + ': '
         + (it.band ? bandWords(it.band) + '; ' : '') + it.expect);
     })) : null,
     step.readings.map(function (it) {
-      return el('p', {}, it.name + ': ____________ '
-        + (it.band ? it.band.unit + ' (right: ' + bandWords(it.band) + '). ' : '')
+      return el('p', {}, nameOf(it) + ': ____________ ' + (it.kind === 'number' ? unitOf(it) : '')
+        + (it.band ? ' (right: ' + bandWords(it.band) + '). ' : '. ')
         + (it.outside ? 'Otherwise: ' + it.outside : ''));
     }),
     el('p', {'class': 'paper-facts'}, confirm.join(' \u00b7 ')),

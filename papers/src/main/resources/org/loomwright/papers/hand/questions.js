@@ -15,10 +15,11 @@ function questionForm(step) {
   var ask = step.ask;
   var parts = [el('p', {'class': 'how'}, HOW[ask.how] + '.')];
   if (isBanded(ask)) {
-    parts.push(el('div', {'class': 'reading'}, numberField('answer', 'What the meter shows', {},
-      ask.answers[0].band.unit,
-      has(typed, ask.trait) ? typed[ask.trait] : S.measured[ask.trait] || '',
-      faults[ask.trait], function (text) { typeAnswer(step, text); })));
+    parts.push(el('div', {'class': 'reading'}, numberField('answer', 'What the meter shows', {}, {
+      options: unitsLike(ask.answers[0].band.unit), said: answerUnit(step),
+      value: has(typed, ask.trait) ? typed[ask.trait] : S.measured[ask.trait] || '',
+      fault: faults[ask.trait]
+    }, function (text, unit) { typeAnswer(step, text, unit); })));
     parts.push(el('ul', {'class': 'meanings'}, ask.answers.map(function (it) {
       var chosen = chosenAnswer(step) === it.value;
       return el('li', {'class': chosen ? 'chosen' : ''}, [
@@ -42,24 +43,41 @@ function chosenAnswer(step) {
   return has(picked, step.ask.trait) ? picked[step.ask.trait] : S.answers[step.ask.trait];
 }
 
-// A number picks the answer in whose band it lies; between the bands it picks none.
-function typeAnswer(step, text) {
+// The unit of the number typed: that of the answer picked, or of all answers; empty where the answers
+// are in different units and none has been said.
+function answerUnit(step) {
   var ask = step.ask;
-  var unit = ask.answers[0].band.unit;
-  var negative = ask.answers.some(function (it) { return mayBeNegative(it.band); });
-  var read = readNumber(text, unit, negative);
+  var chosen = answerOf(ask, chosenAnswer(step));
+  var units = ask.answers.map(function (it) { return it.band.unit; });
+  return has(said, ask.trait) ? said[ask.trait] : chosen ? chosen.band.unit
+    : units.every(function (it) { return it === units[0]; }) ? units[0] : '';
+}
+
+// A number picks the answer in whose band it lies; between the bands it picks none. It is kept in
+// the unit of that answer's band.
+function typeAnswer(step, text, unit) {
+  var ask = step.ask;
   delete faults[ask.trait];
   typed[ask.trait] = text;
+  said[ask.trait] = unit;
   picked[ask.trait] = null;
-  if (read.fault) {
-    faults[ask.trait] = read.fault;
-  } else {
-    var fits = ask.answers.filter(function (it) { return lies(read.value, it.band); });
-    typed[ask.trait] = read.text;
+  var fits = [];
+  var shown = text + '\u00a0' + unit;
+  ask.answers.forEach(function (it) {
+    var read = readNumber(text, unit, it.band.unit, mayBeNegative(it.band));
+    if (read.fault) {
+      faults[ask.trait] = read.fault;
+    } else if (lies(read.value, it.band)) {
+      fits.push([it, read.text]);
+    }
+  });
+  if (!has(faults, ask.trait)) {
     if (fits.length === 1) {
-      picked[ask.trait] = fits[0].value;
+      picked[ask.trait] = fits[0][0].value;
+      typed[ask.trait] = fits[0][1];
+      said[ask.trait] = fits[0][0].band.unit;
     } else {
-      faults[ask.trait] = 'Stop: ' + read.text + '\u00a0' + unit + ' fits none of the answers. Check'
+      faults[ask.trait] = 'Stop: ' + shown + ' fits none of the answers. Check'
         + ' the range of the meter, clean the spots the leads touch, and measure again. If it stays'
         + ' so, do not go on by guess: note it under "It does not look like that" and ask the shop.';
     }
@@ -85,6 +103,7 @@ function giveAnswer(step, after) {
     if (isBanded(step.ask)) { S.measured[trait] = number; }
     delete picked[trait];
     delete typed[trait];
+    delete said[trait];
   };
   if (S.answers[trait] === value) {
     set();
@@ -107,6 +126,7 @@ function giveAnswer(step, after) {
     after: after, drop: function () {
       delete picked[trait];
       delete typed[trait];
+      delete said[trait];
       delete faults[trait];
     }
   };

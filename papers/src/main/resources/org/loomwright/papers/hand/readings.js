@@ -39,14 +39,14 @@ function readingForm(reading, step) {
   var stands = standing(reading);
   var parts = [];
   if (reading.kind === 'works') {
-    parts.push(choices(reading.id, reading.name, [
+    parts.push(choices(reading.id, capital(reading.name), [
       {value: 'yes', words: 'Yes, it works'}, {value: 'no', words: 'No, it does not'}
     ], S.taken[reading.id], function (value) {
       take(reading, value);
       changed();
     }));
   } else if (reading.kind === 'words') {
-    parts.push(el('label', {'for': id}, reading.name));
+    parts.push(el('label', {'for': id}, capital(reading.name)));
     parts.push(el('textarea', {
       id: id, rows: '3', maxlength: '400',
       change: function (event) {
@@ -59,9 +59,15 @@ function readingForm(reading, step) {
       changed();
     }));
   } else {
-    parts = parts.concat(numberField(id, reading.name, reading.band || {}, unitOf(reading),
-      has(typed, reading.id) ? typed[reading.id] : S.taken[reading.id] || '',
-      faults[reading.id], function (text) { typeNumber(reading, text); }));
+    parts = parts.concat(numberField(id, nameOf(reading), reading.band || {}, {
+      options: unitsLike(unitOf(reading)), said: saidUnit(reading.id, unitOf(reading)),
+      value: has(typed, reading.id) ? typed[reading.id] : S.taken[reading.id] || '',
+      fault: faults[reading.id]
+    }, function (text, unit) { typeNumber(reading, text, unit); }));
+    if (reading.source) {
+      parts.push(el('details', {}, [el('summary', {}, 'Where this limit comes from'),
+        el('p', {}, capital(reading.source) + '.')]));
+    }
   }
   parts.push(comparison(reading));
   if (stands === 'outside') { parts.push(outside(reading, step)); }
@@ -74,37 +80,55 @@ function unitOf(reading) {
   if (reading.band) { return reading.band.unit; }
   var before = reading.compareWith ? readingOf(reading.compareWith) : null;
   if (before && before.band) { return before.band.unit; }
-  var named = /\b(mV|V|mA|A|k\u03a9|\u03a9)\b/.exec(reading.name.replace(/[()]/g, ' '));
+  var named = UNIT_IN_NAME.exec(reading.name);
   return named ? named[1] : /current/i.test(reading.name) ? 'mA' : 'V';
 }
 
-function numberField(id, name, band, unit, value, fault, changedTo) {
+var UNIT_IN_NAME = /, in (mV|V|mA|A|k?\u03a9)$/;
+
+function nameOf(reading) {
+  return capital(reading.name.replace(UNIT_IN_NAME, ''));
+}
+
+// The unit that the fitter says the meter shows; a value that is kept is in that of the band.
+function saidUnit(id, usual) {
+  return has(said, id) ? said[id] : usual;
+}
+
+function numberField(id, name, band, now, changedTo) {
   var wants = has(band, 'low') || has(band, 'high');
+  var fault = now.fault;
+  var number = el('input', {
+    id: id, type: 'text', inputmode: 'decimal', autocomplete: 'off', value: now.value,
+    maxlength: '30', 'aria-describedby': id + '-hint' + (fault ? ' ' + id + '-fault' : ''),
+    'aria-invalid': fault ? 'true' : null,
+    change: function () { changedTo(number.value, unit.value); }
+  });
+  var unit = el('select', {
+    id: id + '-unit', 'aria-label': 'Unit of: ' + name,
+    change: function () { changedTo(number.value, unit.value); }
+  }, (now.said ? [] : ['']).concat(now.options).map(function (it) {
+    return el('option', {value: it, selected: it === now.said}, it || 'unit?');
+  }));
   return [
-    el('label', {'for': id}, name + ', in ' + unit),
-    el('div', {'class': 'number'}, [
-      el('input', {
-        id: id, type: 'text', inputmode: 'decimal', autocomplete: 'off', value: value,
-        maxlength: '30', 'aria-describedby': id + '-hint' + (fault ? ' ' + id + '-fault' : ''),
-        'aria-invalid': fault ? 'true' : null,
-        change: function (event) { changedTo(event.target.value); }
-      }),
-      el('span', {'aria-hidden': 'true'}, unit)
-    ]),
+    el('label', {'for': id}, name),
+    el('div', {'class': 'number'}, [number, unit]),
     el('p', {id: id + '-hint', 'class': 'hint'}, (wants ? 'Right: ' + bandWords(band) + '. ' : '')
-      + (/\u03a9/.test(unit)
+      + (/\u03a9/.test(now.options[0])
         ? 'Where the meter shows no number because the line is open, type the end of its range.'
         : '')),
     fault ? alarm(id + '-fault', fault) : null
   ];
 }
 
-function typeNumber(reading, text) {
+function typeNumber(reading, text, unit) {
   var band = reading.band || {};
-  var read = readNumber(text, unitOf(reading), mayBeNegative(band));
+  var read = readNumber(text, unit, unitOf(reading), mayBeNegative(band));
   delete faults[reading.id];
+  delete said[reading.id];
   if (read.fault) {
     typed[reading.id] = text;
+    said[reading.id] = unit;
     faults[reading.id] = read.fault;
     delete S.taken[reading.id];
     delete S.agreed[reading.id];
@@ -153,7 +177,7 @@ function outside(reading, step) {
   var said = reading.kind === 'number'
     ? value + '\u00a0' + unitOf(reading) + (reading.band ? ' is outside: right is '
       + bandWords(reading.band) + '.' : ' is too much.')
-    : reading.name + ': ' + value + '.';
+    : capital(reading.name) + ': ' + value + '.';
   return el('div', {'class': 'box danger stop', role: 'alert'}, [
     el('p', {'class': 'box-title'}, 'Stop: do not go on'),
     el('p', {}, said),

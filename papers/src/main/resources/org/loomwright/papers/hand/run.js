@@ -11,11 +11,13 @@ var fault = '';
 var ticked = '';
 var picked = {};
 var typed = {};
+var said = {};
 var faults = {};
 var change = null;
 var oddWords = '';
 var pressed = false;
 var waits = false;
+var busy = false;
 
 var SCREENS = {
   start: startScreen, step: stepScreen, list: listScreen, change: changeScreen, back: backScreen,
@@ -42,6 +44,7 @@ function show(next) {
 // vanish under the finger, so that drawing waits until it is let go.
 function changed() {
   keep();
+  if (busy) { return; }
   if (pressed) {
     waits = true;
     return;
@@ -56,9 +59,13 @@ function changed() {
 
 function released() {
   pressed = false;
-  window.setTimeout(function () {
-    if (waits) { changed(); }
-  }, 0);
+  window.setTimeout(drawIfWaiting, 0);
+}
+
+// A list of units that has just been opened must not vanish either.
+function drawIfWaiting() {
+  var active = document.activeElement;
+  if (waits && !pressed && !(active && active.tagName === 'SELECT')) { changed(); }
 }
 
 function draw() {
@@ -67,7 +74,10 @@ function draw() {
   // What stands there stays until the new view is whole.
   var parts = document.createDocumentFragment();
   put(parts, SCREENS[view]());
+  // A field that goes tells its change once more, which is drawn already.
+  busy = true;
   while (app.firstChild) { app.removeChild(app.firstChild); }
+  busy = false;
   app.appendChild(parts);
 }
 
@@ -88,6 +98,7 @@ function begin() {
   document.addEventListener('mousedown', function () { pressed = true; }, true);
   document.addEventListener('mouseup', released, true);
   document.addEventListener('dragend', released, true);
+  document.addEventListener('focusout', function () { window.setTimeout(drawIfWaiting, 0); }, true);
   window.addEventListener('beforeprint', makePaper);
   if (window.matchMedia) {
     var print = window.matchMedia('print');

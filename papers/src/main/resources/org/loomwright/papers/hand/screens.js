@@ -1,5 +1,5 @@
-function screen(children, feet) {
-  return [el('main', {id: 'main'}, children), feet ? el('nav', {
+function screen(children, feet, look) {
+  return [el('main', {id: 'main', 'class': look || ''}, children), feet ? el('nav', {
     'class': 'feet', 'aria-label': 'Steps'
   }, feet) : null];
 }
@@ -31,7 +31,7 @@ function startScreen() {
     fault ? alarm('start-fault', fault) : null,
     GUIDE.numbers.length > 1 ? choices('part-number', 'Which part number is in your hand?'
       + ' It is on the label of the kit.', GUIDE.numbers.map(function (it) {
-        return {value: it.id, words: it.id, more: 'Leads ' + it.labels.join(', ')};
+        return {value: it.id, words: it.id, more: tellingLeads(it)};
       }), S.partNumber, function (value) {
         S.partNumber = value;
         fault = '';
@@ -62,6 +62,14 @@ function startScreen() {
     keep();
     show(resting());
   })]);
+}
+
+// The leads that tell one part number from the others.
+function tellingLeads(number) {
+  var own = number.labels.filter(function (label) {
+    return GUIDE.numbers.some(function (it) { return it.labels.indexOf(label) < 0; });
+  });
+  return own.length > 0 ? 'With ' + own.join(', ') : '';
 }
 
 // Cases of this vehicle that the part number in the hand can't serve.
@@ -117,6 +125,8 @@ function stepScreen() {
   var confirm = confirmWords(step);
   return screen([
     topBar(way, step),
+    el('progress', {max: String(way.steps.filter(isDone).length + leftAtMost(way)),
+      value: String(way.steps.filter(isDone).length), 'aria-label': 'Steps done'}),
     way.lost === step && isDone(step) ? lostBox(way) : null,
     numberFault(way),
     el('p', {'class': 'phase'}, step.phase),
@@ -124,10 +134,10 @@ function stepScreen() {
     isDone(step) ? el('p', {'class': 'done-mark'}, '\u2713 Done') : null,
     hardMark(step),
     leadChip(step),
+    figureOf(step),
     step.text ? el('p', {'class': 'text' + (step.kind === 'caution' ? ' caution' : '')}, step.text)
       : null,
     step.why ? el('p', {'class': 'why'}, [el('b', {}, 'Why it matters: '), step.why]) : null,
-    figureOf(step),
     confirm ? el('p', {'class': 'confirm'}, [el('b', {}, 'Then confirm. '), confirm]) : null,
     step.id === 'prepare/cases' ? casesWords(way) : null,
     factsOf(step),
@@ -151,7 +161,7 @@ function stepScreen() {
     button('back', 'second', 'Back', function () { goBack(way, step); }),
     button('forward', 'first', (isDone(step) ? 'Go on' : DONE_WORDS[step.kind]) + ' \u2192',
       function () { forward(way, step); })
-  ]);
+  ], 'step');
 }
 
 function topBar(way, step) {
@@ -159,9 +169,7 @@ function topBar(way, step) {
   return el('div', {'class': 'top'}, [
     el('p', {id: 'where'}, [el('b', {}, 'Step ' + step.number), ' \u00b7 ' + done + ' done \u00b7 '
       + leftWords(way)]),
-    button('list', 'quiet', 'All steps', function () { show('list'); }),
-    el('progress', {max: String(done + leftAtMost(way)), value: String(done),
-      'aria-label': 'Steps done'})
+    button('list', 'quiet', 'All steps', function () { show('list'); })
   ]);
 }
 

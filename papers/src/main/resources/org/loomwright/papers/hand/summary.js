@@ -11,14 +11,16 @@ function summaryScreen() {
     return it.ask && has(S.answers, it.ask.trait);
   }).map(function (it) {
     var number = S.measured[it.ask.trait];
-    return row(capital(traitOf(it.ask.trait).name), answerOf(it.ask, S.answers[it.ask.trait]).words
-      + (number === undefined ? '' : ' (' + number + '\u00a0' + it.ask.answers[0].band.unit + ')'));
+    var answer = answerOf(it.ask, S.answers[it.ask.trait]);
+    return row(capital(traitOf(it.ask.trait).name), answer.words
+      + (number === undefined || !answer.band ? '' : ' (' + number + '\u00a0' + answer.band.unit
+        + ')'));
   });
   var values = [];
   GUIDE.steps.forEach(function (step) {
     step.readings.forEach(function (it) {
       if (has(S.taken, it.id)) {
-        values.push(row(it.name, S.taken[it.id]
+        values.push(row(nameOf(it), S.taken[it.id]
           + (it.kind === 'number' ? '\u00a0' + unitOf(it) : '')));
       }
     });

@@ -97,7 +97,10 @@ function isSpoilt(step, way, done, keep, gone) {
     var at = way.steps.indexOf(step);
     return at > 0 && !has(keep, way.steps[at - 1].id);
   }
-  return step.kind === 'caution' && isolatedAgain && step.number > isolate.number;
+  // The waits and warnings that belong to the isolation.
+  var wiring = way.steps.filter(isWiring)[0];
+  return step.kind === 'caution' && isolatedAgain && step.number > isolate.number
+    && (!wiring || step.number < wiring.number);
 }
 
 function toTakeBack(way, done, keep, gone, again) {

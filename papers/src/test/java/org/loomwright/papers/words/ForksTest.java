@@ -27,7 +27,8 @@ class ForksTest {
   void saysNothingWhereTheNextNumberFollows() {
     Forks forks = forks(always("a", "b"), always("b", "c"));
 
-    assertThat(forks.onward(step(forks, "a"))).isEmpty();
+    assertThat(forks.ways(step(forks, "a"))).isEmpty();
+    assertThat(forks.jump(step(forks, "a"))).isEmpty();
     assertThat(forks.reachedFrom(step(forks, "b"))).isEmpty();
     assertThat(forks.reachedFrom(step(forks, "a"))).isEmpty();
     assertThat(forks.isEnd(step(forks, "c"))).isTrue();
@@ -37,7 +38,8 @@ class ForksTest {
   void saysWhereToJumpAndWhereOneCameFrom() {
     Forks forks = forks(always("a", "c"), always("b", "c"));
 
-    assertThat(forks.onward(step(forks, "a"))).containsExactly("Go to step 3.");
+    assertThat(forks.ways(step(forks, "a"))).isEmpty();
+    assertThat(forks.jump(step(forks, "a"))).contains(3);
     assertThat(forks.reachedFrom(step(forks, "c"))).contains("Reached from steps 1 and 2.");
   }
 
@@ -60,8 +62,9 @@ class ForksTest {
         forks(new Edge("a", "b", both, "red and big"), new Edge("a", "c", both.negate(), "else"));
 
     assertThat(forks.byAnswer(step(forks, "a"), ASK)).isEmpty();
-    assertThat(forks.onward(step(forks, "a")))
-        .containsExactly("Red and big: go to step 2.", "Else: go to step 3.");
+    assertThat(forks.jump(step(forks, "a"))).isEmpty();
+    assertThat(forks.ways(step(forks, "a")))
+        .containsExactly(new Forks.Way("red and big", 2), new Forks.Way("else", 3));
   }
 
   private static Edge always(String from, String to) {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.loomwright.model.design.Case;
 import org.loomwright.model.design.Counterexample;
 import org.loomwright.model.design.Design;
@@ -46,13 +47,27 @@ public final class ProofMaker {
    */
   public static Proof prove(
       KitOrder order, List<Case> cases, Design design, Guide guide, Runnable look) {
+    return judge(order, cases, design, guide, look).proof();
+  }
+
+  /**
+   * The same with all builds on which something goes against an obligation.
+   *
+   * @throws IllegalArgumentException as above
+   */
+  public static Judged judge(
+      KitOrder order, List<Case> cases, Design design, Guide guide, Runnable look) {
     Facts facts;
     try {
       facts = new Facts(order.vehicle());
       if (facts.possible().isEmpty()) {
         return notWalked(order, "the vehicle's rules leave no possible build");
       }
-      return prove(new Subject(order, List.copyOf(cases), design, guide, facts), look);
+      Subject subject = new Subject(order, List.copyOf(cases), design, guide, facts);
+      Findings findings = new Findings(subject.possible());
+      Walk.Walked walked = walk(subject, findings, look);
+      return new Judged(
+          proof(subject, walked, findings), Optional.of(failing(subject, findings)));
     } catch (UnprovableException e) {
       return notWalked(order, e.why());
     } catch (UnknownNameException e) {
@@ -61,8 +76,15 @@ public final class ProofMaker {
     }
   }
 
-  private static Proof prove(Subject subject, Runnable look) {
-    Findings findings = new Findings(subject.possible());
+  private static FailingBuilds failing(Subject subject, Findings findings) {
+    Region failing =
+        findings.all().stream()
+            .map(Fault::builds)
+            .reduce(subject.facts().regions().none(), Region::or);
+    return new FailingBuilds(subject.vehicle(), subject.possible(), failing);
+  }
+
+  private static Walk.Walked walk(Subject subject, Findings findings, Runnable look) {
     OrderKept orderKept = new OrderKept(subject);
     Complete complete = new Complete(subject);
     Readings readings = new Readings(subject);
@@ -85,7 +107,7 @@ public final class ProofMaker {
               complete.atEnd(step, here, walked.progress(), findings);
               atEnd.check(step, here, walked.progress(), findings);
             });
-    return proof(subject, walked, findings);
+    return walked;
   }
 
   private static Proof proof(Subject subject, Walk.Walked walked, Findings findings) {
@@ -148,8 +170,8 @@ public final class ProofMaker {
     return leaves;
   }
 
-  private static Proof notWalked(KitOrder order, String why) {
-    return new Proof(
+  private static Judged notWalked(KitOrder order, String why) {
+    return new Judged(new Proof(
         false,
         BigInteger.ZERO,
         Arrays.stream(Claim.values())
@@ -162,6 +184,7 @@ public final class ProofMaker {
                         "not shown for vehicle '" + order.vehicle().id() + "': " + why))
             .toList(),
         List.of(),
-        List.of());
+        List.of()),
+        Optional.empty());
   }
 }

@@ -114,6 +114,7 @@ class PlanDifferenceTest {
           .put("words", "with a thin ground wire at the floor connector")
           .put("share", "0 %");
       ((ObjectNode) trait.path("tell").path("expect")).put("thin", "a thin wire");
+      ((ObjectNode) trait.path("tell").path("bands")).put("thin", "2 Ω to 5 Ω");
     }
   }
 

@@ -8,7 +8,7 @@ import org.loomwright.model.condition.Condition;
 import tools.jackson.databind.JsonNode;
 
 /** Proposes ids for what is new. */
-final class NewId {
+public final class NewId {
   private static final int LONGEST = 40;
 
   private NewId() {}
@@ -30,7 +30,7 @@ final class NewId {
   }
 
   /** An id from some words. */
-  static String of(String words, Set<String> taken) {
+  public static String of(String words, Set<String> taken) {
     String slug = slug(words);
     String start = Condition.isName(slug) ? slug : slug.isEmpty() ? "new" : slug + "-1";
     String id = start;

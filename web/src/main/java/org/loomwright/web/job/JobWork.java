@@ -212,7 +212,7 @@ public final class JobWork {
     for (Value it : values()) {
       if (it.isOpen()) {
         against.add(
-            it.reading().name()
+            it.title()
                 + (it.standing() == Value.Standing.MISSING
                     ? ": not taken yet (step "
                     : ": " + it.value() + " lies outside, and no reason is given (step ")

@@ -1,6 +1,8 @@
 package org.loomwright.web.job;
 
+import java.math.BigDecimal;
 import java.util.Optional;
+import org.loomwright.model.design.Band;
 import org.loomwright.model.design.BandWords;
 import org.loomwright.model.design.Guide;
 import org.loomwright.model.design.Reading;
@@ -8,6 +10,7 @@ import org.loomwright.model.design.ReadingKind;
 import org.loomwright.model.design.Step;
 import org.loomwright.model.job.Job;
 import org.loomwright.model.job.Taken;
+import org.loomwright.papers.words.Figures;
 
 /**
  * A value that the way of a job asks for.
@@ -86,10 +89,16 @@ public record Value(
       case NUMBER ->
           reading.band().isEmpty()
               ? Standing.TAKEN
-              : Meter.kept(value).filter(it -> reading.band().get().holds(it)).isPresent()
+              : Meter.kept(value).filter(it -> lies(it, reading.band().get())).isPresent()
                   ? Standing.HOLDS
                   : Standing.OUTSIDE;
     };
+  }
+
+  private static boolean lies(Meter.Number number, Band band) {
+    Optional<Meter.Number> same =
+        number.unit().isEmpty() ? Optional.of(number) : number.in(band.unit());
+    return same.filter(it -> band.holds(it.value())).isPresent();
   }
 
   private static boolean isSettled(Job job, Step step) {
@@ -100,6 +109,33 @@ public record Value(
   /** Whether it stands against the sign-off. */
   public boolean isOpen() {
     return !settled && (standing == Standing.MISSING || standing == Standing.OUTSIDE);
+  }
+
+  /** What is read. */
+  public String title() {
+    return Figures.capital(reading.name());
+  }
+
+  /** What is read, and in which unit. */
+  public String label() {
+    String in = ", in " + unit;
+    return unit.isEmpty() || reading.name().endsWith(in) ? title() : title() + in;
+  }
+
+  /** How far it is from the value taken before, such as "3 mA more"; empty where that is no number. */
+  public String difference() {
+    Optional<Meter.Number> now = Meter.kept(value);
+    Optional<Meter.Number> then =
+        before.flatMap(it -> Meter.kept(it.value()))
+            .flatMap(it -> now.flatMap(number -> it.in(number.unit())));
+    if (now.isEmpty() || then.isEmpty()) {
+      return "";
+    }
+    BigDecimal more = now.get().exact().subtract(then.get().exact());
+    Meter.Number size = new Meter.Number(more.abs(), now.get().unit());
+    return more.signum() == 0
+        ? "no difference"
+        : size.words() + (more.signum() > 0 ? " more" : " less");
   }
 
   /** Name of its field in forms. */

@@ -93,6 +93,16 @@ public final class Href {
     return finding(finding) + "/decide";
   }
 
+  /** How common the values of a vehicle's traits are. */
+  public static String counts(String vehicle) {
+    return vehicle(vehicle) + "/counts";
+  }
+
+  /** The form that takes a finding into its vehicle. */
+  public static String into(String finding) {
+    return finding(finding) + "/into";
+  }
+
   /** Which kits a finding touches. */
   public static String impact(String finding) {
     return findings() + "/" + part(finding) + "/impact";

@@ -14,9 +14,15 @@ import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import org.loomwright.model.design.Plan;
+import org.loomwright.model.vehicle.KnownVehicle;
+import org.loomwright.model.vehicle.Vehicle;
 import org.loomwright.model.workspace.Workspace;
 import org.loomwright.planner.impact.Impact;
 import org.loomwright.planner.impact.KitImpact;
+import org.loomwright.planner.impact.ReleaseImpact;
+import org.loomwright.planner.impact.Released;
+import org.loomwright.planner.plan.Planner;
 import org.loomwright.planner.watch.PlanPhase;
 import org.loomwright.planner.watch.PlanningStopped;
 import org.slf4j.Logger;
@@ -45,8 +51,13 @@ public final class ImpactDesk implements AutoCloseable {
    *
    * @param before with the older revision of the vehicle
    * @param after as they are
+   * @param released releases of the kits on the vehicle, newest first
    */
-  public record Two(Workspace before, Workspace after) {}
+  public record Two(Workspace before, Workspace after, List<ReleasedOrder> released) {
+    public Two {
+      released = List.copyOf(released);
+    }
+  }
 
   /** How far the work on a question is. */
   public sealed interface Answer {}
@@ -59,8 +70,17 @@ public final class ImpactDesk implements AutoCloseable {
    */
   public record Working(long seconds, String words) implements Answer {}
 
-  /** It is known. */
-  public record Known(Impact impact) implements Answer {}
+  /**
+   * It is known.
+   *
+   * @param impact what it does to the kits
+   * @param releases what it does to their releases, newest first
+   */
+  public record Known(Impact impact, List<ReleaseImpact> releases) implements Answer {
+    public Known {
+      releases = List.copyOf(releases);
+    }
+  }
 
   /**
    * It can't be worked out.
@@ -185,7 +205,26 @@ public final class ImpactDesk implements AutoCloseable {
       for (String kit : Impact.kits(before, after)) {
         kits.add(Impact.ofKit(before, after, kit, phase -> at(kit, phase)));
       }
-      return new Known(new Impact(kits));
+      List<ReleaseImpact> releases = new ArrayList<>();
+      for (ReleasedOrder it : two.get().released()) {
+        releases.add(release(it, after));
+      }
+      return new Known(new Impact(kits), releases);
+    }
+
+    private ReleaseImpact release(ReleasedOrder it, Workspace after) {
+      String name = it.order().kit().id() + ", release " + it.number();
+      Plan plan = Planner.plan(it.order(), phase -> at(name, phase));
+      Vehicle now =
+          after.vehicles().stream()
+              .filter(one -> one.id().equals(it.order().vehicle().id()))
+              .findFirst()
+              .orElseThrow();
+      return ReleaseImpact.of(
+          new Released(it.number(), it.order(), plan),
+          KnownVehicle.of(now),
+          after.jobs(),
+          PlanningStopped::ifAsked);
     }
 
     private void at(String kit, PlanPhase phase) {

@@ -8,6 +8,7 @@ import org.loomwright.model.json.DocumentKind;
 import org.loomwright.model.json.JsonText;
 import org.loomwright.model.workspace.NamedText;
 import org.loomwright.model.workspace.Read;
+import org.loomwright.model.workspace.Workspace;
 import org.loomwright.model.workspace.WorkspaceReader;
 import org.loomwright.store.DocumentKey;
 import org.loomwright.store.Revision;
@@ -17,6 +18,11 @@ import org.loomwright.store.WorkspaceContent;
 
 /** What became of a vehicle since something was found on it. */
 public final class VehicleChange {
+  /** Kinds of documents that tell of real vehicles and kits; no plan rests on them. */
+  private static final List<String> SEEN =
+      List.of(
+          DocumentKind.FINDING.word(), DocumentKind.JOB.word(), DocumentKind.BATCH.word());
+
   private VehicleChange() {}
 
   /** The document of a finding's vehicle. */
@@ -74,12 +80,14 @@ public final class VehicleChange {
         : "";
   }
 
-  /** What plans rest on, for telling whether it changed. */
+  /** What an answer rests on, for telling whether it changed. */
   public static Object state(Store store) {
-    return store.documents().newest().stream()
-        .filter(it -> !it.key().kind().equals(DocumentKind.FINDING.word()))
-        .map(it -> it.key().shown() + " " + it.number())
-        .toList();
+    return List.of(
+        store.documents().newest().stream()
+            .filter(it -> !it.key().kind().equals(DocumentKind.FINDING.word()))
+            .map(it -> it.key().shown() + " " + it.number())
+            .toList(),
+        store.releases().all().size());
   }
 
   /**
@@ -88,19 +96,30 @@ public final class VehicleChange {
   public static Optional<ImpactDesk.Two> documents(Store store, Version older) {
     WorkspaceContent content = store.workspaces().content();
     // What is said of things of the vehicle now would not fit the older one.
-    Predicate<NamedText> finding =
+    Predicate<NamedText> planned =
         it ->
             Optional.ofNullable(content.revisions().get(it.name()))
-                .filter(known -> known.key().kind().equals(DocumentKind.FINDING.word()))
-                .isPresent();
+                .filter(known -> SEEN.contains(known.key().kind()))
+                .isEmpty();
     List<NamedText> before =
-        content.with(older.revision().key(), older.content()).stream()
-            .filter(finding.negate())
-            .toList();
-    List<NamedText> after = content.documents().stream().filter(finding.negate()).toList();
+        content.with(older.revision().key(), older.content()).stream().filter(planned).toList();
     return WorkspaceReader.read(before, content.pictures()) instanceof Read.Good one
-            && WorkspaceReader.read(after, content.pictures()) instanceof Read.Good two
-        ? Optional.of(new ImpactDesk.Two(one.workspace(), two.workspace()))
+            && WorkspaceReader.read(content.documents(), content.pictures())
+                instanceof Read.Good two
+        ? Optional.of(
+            new ImpactDesk.Two(
+                one.workspace(),
+                two.workspace(),
+                released(store, two.workspace(), older.revision().key().id())))
         : Optional.empty();
+  }
+
+  /** Releases of the kits on a vehicle, newest first, as far as their documents can be read. */
+  private static List<ReleasedOrder> released(Store store, Workspace workspace, String vehicle) {
+    return workspace.kits().stream()
+        .filter(it -> it.vehicle().equals(vehicle))
+        .flatMap(it -> store.releases().of(it.id()).stream())
+        .flatMap(it -> ReleasedOrder.of(store, it).stream())
+        .toList();
   }
 }

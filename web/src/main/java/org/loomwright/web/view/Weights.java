@@ -3,6 +3,8 @@ package org.loomwright.web.view;
 import java.util.Locale;
 import org.loomwright.model.design.Verdict;
 import org.loomwright.planner.difference.Change;
+import org.loomwright.planner.impact.JobImpact;
+import org.loomwright.planner.impact.ReleaseImpact;
 
 /** Whether a change is for the better, by sign and word. */
 public final class Weights {
@@ -32,6 +34,33 @@ public final class Weights {
   /** Class of a verdict. */
   public static String css(Verdict verdict) {
     return verdict.name().toLowerCase(Locale.ROOT);
+  }
+
+  /** Verdict that a release amounts to: marginal where it holds on fewer builds than it did. */
+  public static Verdict verdict(ReleaseImpact release) {
+    return switch (release.standing()) {
+      case STILL_PROVEN -> Verdict.HOLDS;
+      case FEWER_BUILDS -> Verdict.MARGINAL;
+      case FAILS, NOT_SHOWN -> Verdict.FAILS;
+    };
+  }
+
+  /** Sign and word of a job. */
+  public static String sign(JobImpact job) {
+    return switch (job.touch()) {
+      case SURELY -> "✕ concerned:";
+      case PERHAPS -> "▲ perhaps:";
+      case NOT -> "✓ not concerned:";
+    };
+  }
+
+  /** Class of the line of a job. */
+  public static String css(JobImpact job) {
+    return switch (job.touch()) {
+      case SURELY -> "worse";
+      case PERHAPS -> "other";
+      case NOT -> "better";
+    };
   }
 
   /** Class of the line. */
