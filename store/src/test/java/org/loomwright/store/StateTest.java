@@ -32,7 +32,7 @@ class StateTest {
       assertThat(store.state()).isEqualTo(2);
       ReleasesTest.demo(other);
       long before = store.state();
-      assertThat(before).isEqualTo(14);
+      assertThat(before).isEqualTo(18);
       other.releases().release(ReleasesTest.draft(other, Verdict.HOLDS, ANNA));
       assertThat(store.state()).isEqualTo(before + 1);
     }

@@ -51,7 +51,7 @@ class WorkspacesTest {
       assertThat(documents(WorkspaceReader.read(out)))
           .isEqualTo(documents(WorkspaceReader.read(DEMO)));
       assertThat(done(store.workspaces().importFolder(out, BEN)))
-          .isEqualTo(new ImportResult.Done(List.of(), List.of(), 10, List.of()));
+          .isEqualTo(new ImportResult.Done(List.of(), List.of(), 14, List.of()));
       assertThat(store.verify()).isEmpty();
     }
     try (Store store = Store.open(place.fresh(folder))) {

@@ -90,7 +90,9 @@ final class JobChecks {
             "",
             "before a job is signed off, each deviation says why it may stay, or what was done");
       }
-      it.finding().ifPresent(id -> scope.reference(it, "finding", documents, Sort.FINDING, id));
+      it.finding()
+          .filter(id -> !job.isOver())
+          .ifPresent(id -> scope.reference(it, "finding", documents, Sort.FINDING, id));
     }
   }
 
