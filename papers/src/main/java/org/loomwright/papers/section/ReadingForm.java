@@ -1,8 +1,6 @@
 package org.loomwright.papers.section;
 
-import java.util.HashSet;
 import java.util.Optional;
-import java.util.Set;
 import org.loomwright.model.design.Band;
 import org.loomwright.model.design.Guide;
 import org.loomwright.model.design.Reading;
@@ -24,7 +22,7 @@ record ReadingForm(Guide guide) {
   /** Writes the form of a step. */
   void write(Step step, Html html) {
     html.open("table", "readings");
-    Set<String> said = new HashSet<>();
+    String before = "";
     for (Reading reading : step.readings()) {
       html.open("tr", "").open("td", "what").words(Figures.capital(reading.name()));
       if (!reading.words().isEmpty()) {
@@ -37,7 +35,8 @@ record ReadingForm(Guide guide) {
       html.close("td").open("td", "blanks");
       blanks(reading, html);
       html.close("td").open("td", "right");
-      right(reading, said.add(reading.outside()), html);
+      right(reading, !reading.outside().equals(before), html);
+      before = reading.outside();
       html.close("td").close("tr");
     }
     html.close("table");

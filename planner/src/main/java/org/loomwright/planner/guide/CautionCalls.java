@@ -39,8 +39,7 @@ final class CautionCalls {
       case ISOLATE -> act.filter(it -> it instanceof Act.Isolate).isPresent();
       case RECONNECT -> act.filter(it -> it instanceof Act.Reconnect).isPresent();
       case RESTRAINT -> restraint(step);
-      case HIGH_VOLTAGE ->
-          isWork(step) && places(step).stream().anyMatch(this::highVoltage);
+      case HIGH_VOLTAGE -> isWork(step) && places(step).stream().anyMatch(this::highVoltage);
       case UNDERNEATH -> isWork(step) && atPlace(step, Place::underneath);
       case ENGINE_BAY -> isWork(step) && atPlace(step, Place::engineBay);
       case WET -> atEnd(act) && atPlace(step, Place::wet);

@@ -10,9 +10,7 @@ import org.loomwright.model.quantity.TimeSpan;
 import org.loomwright.model.vehicle.Undo;
 import org.loomwright.planner.builds.Region;
 
-/**
- * Steps that every guide has: preparation, isolating, fuses, reconnecting, final tests.
- */
+/** Steps that every guide has: preparation, isolating, fuses, reconnecting, final tests. */
 final class FixedSteps {
   private final KitOrder order;
   private final Names names;

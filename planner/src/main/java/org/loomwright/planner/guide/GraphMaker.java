@@ -71,6 +71,7 @@ final class GraphMaker {
         edges,
         ends,
         tools.stream().sorted(Comparator.naturalOrder()).toList(),
-        minutes, questions);
+        minutes,
+        questions);
   }
 }

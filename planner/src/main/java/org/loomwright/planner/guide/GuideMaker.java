@@ -90,8 +90,7 @@ public final class GuideMaker {
     }
     Region served = regions.served();
     Readings readings =
-        new Readings(
-            order, made, regions, questions.stream().map(it -> it.trait().id()).toList());
+        new Readings(order, made, regions, questions.stream().map(it -> it.trait().id()).toList());
     // The battery stays within reach until power is back, and harmless covers stay open so that
     // pins can be reached for the measurements.
     drafts.addAll(openings.closeBeforePower(battery));

@@ -77,9 +77,7 @@ final class OpeningPlan {
    */
   List<Draft> closeBeforePower(List<String> battery) {
     return close(
-        opened.keySet().stream()
-            .filter(it -> battery.contains(it) || !shutForPower(it))
-            .toList());
+        opened.keySet().stream().filter(it -> battery.contains(it) || !shutForPower(it)).toList());
   }
 
   private boolean shutForPower(String id) {

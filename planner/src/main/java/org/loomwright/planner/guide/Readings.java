@@ -37,7 +37,9 @@ final class Readings {
   /** Least resistance of an open circuit on a multimeter, kΩ; common practice. */
   static final double OPEN_KOHM = 100;
 
-  /** Most that the key-off current may rise where the equipment names no figure; common practice. */
+  /**
+   * Most that the key-off current may rise where the equipment names no figure; common practice.
+   */
   static final double STANDBY_MA = 50;
 
   static final String FAULTS_BEFORE = "faults-before";
@@ -96,7 +98,9 @@ final class Readings {
             ReadingKind.NUMBER,
             Optional.empty(),
             Optional.empty(),
-            "Well above " + Names.number(STANDBY_MA) + " mA something draws current already: find"
+            "Well above "
+                + Names.number(STANDBY_MA)
+                + " mA something draws current already: find"
                 + " out what, and tell the owner, before you add anything.",
             "common practice"));
   }
@@ -317,8 +321,7 @@ final class Readings {
       Optional<String> compareWith,
       String outside,
       String source) {
-    return new Reading(
-        id, name, kind, band, compareWith, Condition.always(), "", outside, source);
+    return new Reading(id, name, kind, band, compareWith, Condition.always(), "", outside, source);
   }
 
   private static String pin(NeedAt need) {

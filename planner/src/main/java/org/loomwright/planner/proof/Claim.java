@@ -11,7 +11,9 @@ enum Claim {
   LIMITS("limits", "fuses, wires and voltage drops keep their limits"),
   NO_BACK_FEED("no-back-feed", "no net has two feeds, no parked end is live, every feed is fused"),
   ORDER("order", "openings and power are as each step needs them, and as found at the end"),
-  COMPLETE("complete", "the guide tells of every lead, tool, caution and measurement, and of nothing else");
+  COMPLETE(
+      "complete",
+      "the guide tells of every lead, tool, caution and measurement, and of nothing else");
 
   private final String id;
   private final String words;

@@ -1,10 +1,12 @@
 package org.loomwright.planner.proof;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.loomwright.model.design.Band;
 import org.loomwright.model.design.Reading;
 import org.loomwright.model.design.Step;
@@ -12,8 +14,8 @@ import org.loomwright.model.equipment.NeedKind;
 
 /**
  * Values that the guide asks to be taken: whether one is to be taken can be known at its step, none
- * is taken twice, none is compared with one that was not taken; and every load that the kit wires is
- * measured under load and tried, with power on, after the last hand was laid on its wiring.
+ * is taken twice, none is compared with one that was not taken; and every load that the kit wires
+ * is measured under load and tried, with power on, after the last hand was laid on its wiring.
  *
  * <p>Read by their ids: "drop-feed/NEED", "drop-ground/NEED" and "voltage/NEED", each with a band,
  * "works/NEED" and "works-together"; further ones of a need end in "/2", "/3" and so on.
@@ -27,9 +29,18 @@ final class Readings implements StepCheck {
   private static final double SLACK = 1e-6;
 
   private final Subject subject;
+  private final Map<String, List<Reading>> meant = new HashMap<>();
 
   Readings(Subject subject) {
     this.subject = subject;
+    for (Step step : subject.guide().steps()) {
+      for (Reading reading : step.readings()) {
+        // A further one counts under the id without its number, too.
+        Stream.of(reading.id(), reading.id().replaceFirst("/\\d+$", ""))
+            .distinct()
+            .forEach(id -> meant.computeIfAbsent(id, it -> new ArrayList<>()).add(reading));
+      }
+    }
   }
 
   @Override
@@ -131,16 +142,13 @@ final class Readings implements StepCheck {
       if (need.need().kind() == NeedKind.GROUND) {
         continue;
       }
-      Region ground =
-          need.returnsBy(needs).map(it -> wired.getOrDefault(it, none)).orElse(none);
-      Region added =
-          wired.getOrDefault(need, none).or(met.getOrDefault(need, none).and(ground));
+      Region ground = need.returnsBy(needs).map(it -> wired.getOrDefault(it, none)).orElse(none);
+      Region added = wired.getOrDefault(need, none).or(met.getOrDefault(need, none).and(ground));
       load(step, need, added, progress, findings);
     }
   }
 
-  private void load(
-      Step step, PinNeed need, Region added, Progress progress, Findings findings) {
+  private void load(Step step, PinNeed need, Region added, Progress progress, Findings findings) {
     Optional<Step> at = Optional.of(step);
     findings.failOn(
         added.minus(taken(WORKS + need.id(), it -> true, progress)),
@@ -205,13 +213,9 @@ final class Readings implements StepCheck {
   /** Builds on which a value was taken, under its id or a further one, with such a band. */
   private Region taken(String id, Predicate<Band> right, Progress progress) {
     Region taken = subject.facts().regions().none();
-    for (Step step : subject.guide().steps()) {
-      for (Reading reading : step.readings()) {
-        boolean meant = reading.id().equals(id) || reading.id().matches("\\Q" + id + "\\E/\\d+");
-        boolean judged = id.startsWith(WORKS) || reading.band().filter(right).isPresent();
-        if (meant && judged) {
-          taken = taken.or(progress.taken(reading.id()));
-        }
+    for (Reading reading : meant.getOrDefault(id, List.of())) {
+      if (id.startsWith(WORKS) || reading.band().filter(right).isPresent()) {
+        taken = taken.or(progress.taken(reading.id()));
       }
     }
     return taken;

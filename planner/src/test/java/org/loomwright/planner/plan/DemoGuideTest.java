@@ -81,7 +81,9 @@ class DemoGuideTest {
     assertThat(said.contains("caution/heat")).isEqualTo(kit.equals(Demo.COMFORT));
   }
 
-  /** What the design does on a build, read off case by case, against what the guide has measured. */
+  /**
+   * What the design does on a build, read off case by case, against what the guide has measured.
+   */
   @ParameterizedTest
   @ValueSource(strings = {Demo.COMFORT, Demo.TRAILER})
   void measuresAndTriesWhatTheKitWires(String kit) {
@@ -164,13 +166,18 @@ class DemoGuideTest {
           .isEqualTo(reading.kind() != ReadingKind.NUMBER);
       if (reading.id().startsWith("drop-")) {
         assertThat(reading.source()).contains("limit ").contains("; reckoned at worst ");
-        double worstV = Double.parseDouble(reading.source().replaceAll(".*at worst ([0-9.]+) V", "$1"));
-        assertThat(worstV).isPositive().isLessThanOrEqualTo(reading.band().orElseThrow().high().orElseThrow());
+        double worstV =
+            Double.parseDouble(reading.source().replaceAll(".*at worst ([0-9.]+) V", "$1"));
+        assertThat(worstV)
+            .isPositive()
+            .isLessThanOrEqualTo(reading.band().orElseThrow().high().orElseThrow());
       }
     }
   }
 
-  /** Restraint parts are covered and wire sides shut before power is on again; pins stay in reach. */
+  /**
+   * Restraint parts are covered and wire sides shut before power is on again; pins stay in reach.
+   */
   @ParameterizedTest
   @ValueSource(strings = {Demo.COMFORT, Demo.TRAILER})
   void powerComesOnWithDangerousOpeningsClosed(String kit) {

@@ -82,7 +82,13 @@ public final class GuideEdits {
 
   private static Guide guide(Guide guide, List<Step> steps, List<Edge> edges) {
     return new Guide(
-        guide.start(), steps, edges, guide.ends(), guide.tools(), guide.expectedMinutes(), guide.expectedQuestions());
+        guide.start(),
+        steps,
+        edges,
+        guide.ends(),
+        guide.tools(),
+        guide.expectedMinutes(),
+        guide.expectedQuestions());
   }
 
   private static Edge edge(String from, String to, Condition when) {

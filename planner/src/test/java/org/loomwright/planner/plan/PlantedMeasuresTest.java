@@ -100,7 +100,8 @@ class PlantedMeasuresTest {
                 + "' can't be known here: 'cool box' was not asked before");
     Reading wrong = With.changed(reading, "when", Condition.of("moon = full"));
     assertThat(found(with(step, swap(step, reading, wrong)), "decided").what())
-        .contains("can't be read").contains("moon");
+        .contains("can't be read")
+        .contains("moon");
   }
 
   @Test

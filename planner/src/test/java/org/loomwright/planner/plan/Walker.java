@@ -19,11 +19,7 @@ public final class Walker {
     while (at.isPresent()) {
       String here = at.get();
       taken.add(guide.step(here).orElseThrow());
-      at =
-          guide.from(here).stream()
-              .filter(it -> it.when().holds(build))
-              .map(Edge::to)
-              .findFirst();
+      at = guide.from(here).stream().filter(it -> it.when().holds(build)).map(Edge::to).findFirst();
     }
     return taken;
   }

@@ -26,8 +26,7 @@ class CautionsTest {
     return Stream.of(
         flag("caution/wet", "Water.", "land/L1/b", shop -> shop.wet = true),
         flag("caution/engine-bay", "Fans.", "ask/rear-feed", shop -> shop.engineBay = true),
-        flag(
-            "caution/underneath", "Use stands.", "ask/rear-feed", shop -> shop.underneath = true),
+        flag("caution/underneath", "Use stands.", "ask/rear-feed", shop -> shop.underneath = true),
         flag(
             "caution/high-voltage",
             "For trained people.",
@@ -45,8 +44,7 @@ class CautionsTest {
             "lay/L1",
             shop -> shop.near = Optional.of(Hazard.EXHAUST)),
         flag("caution/heat", "Hot.", "lay/L1", shop -> shop.runAmbient = Optional.of("81 °C")),
-        flag(
-            "caution/pipes", "Pipes.", "lay/L1", shop -> shop.near = Optional.of(Hazard.PIPE)));
+        flag("caution/pipes", "Pipes.", "lay/L1", shop -> shop.near = Optional.of(Hazard.PIPE)));
   }
 
   @ParameterizedTest

@@ -277,7 +277,8 @@ class ProofMakerTest {
     List<Edge> edges = new ArrayList<>(guide.edges());
     edges.add(new Edge("plug-in", "isolate", Condition.of("never"), ""));
     Proof proof =
-        shop.prove(new Guide(guide.start(), guide.steps(), edges, guide.ends(), guide.tools(), 1, 0));
+        shop.prove(
+            new Guide(guide.start(), guide.steps(), edges, guide.ends(), guide.tools(), 1, 0));
     assertThat(proof.proven()).isFalse();
     assertThat(proof.obligations()).hasSize(9).noneMatch(Obligation::shown);
     assertThat(detail(proof, "cover")).contains("goes in a circle");

@@ -154,7 +154,8 @@ final class RandomKit {
         it.undo(),
         it.relies(),
         it.tools(),
-        it.shown(), it.readings(),
+        it.shown(),
+        it.readings(),
         it.minutes());
   }
 

@@ -75,7 +75,9 @@ final class Script {
 
   static Step ask(Trait trait, TellHow how) {
     List<Answer> answers =
-        trait.values().stream().map(it -> new Answer(it.id(), it.words(), "so", Optional.empty())).toList();
+        trait.values().stream()
+            .map(it -> new Answer(it.id(), it.words(), "so", Optional.empty()))
+            .toList();
     return step(
         "ask/" + trait.id(),
         StepKind.ASK,
@@ -141,7 +143,8 @@ final class Script {
         undo,
         List.of(),
         List.of("hands"),
-        Optional.empty(), List.of(),
+        Optional.empty(),
+        List.of(),
         1);
   }
 
@@ -161,7 +164,8 @@ final class Script {
         it.undo(),
         it.relies(),
         it.tools(),
-        it.shown(), it.readings(),
+        it.shown(),
+        it.readings(),
         it.minutes());
   }
 
@@ -181,7 +185,14 @@ final class Script {
     }
     List<Step> steps = guide.steps().stream().filter(it -> !it.id().equals(id)).toList();
     String start = guide.start().equals(id) ? outs.get(0).to() : guide.start();
-    return new Guide(start, steps, edges, guide.ends(), guide.tools(), guide.expectedMinutes(), guide.expectedQuestions());
+    return new Guide(
+        start,
+        steps,
+        edges,
+        guide.ends(),
+        guide.tools(),
+        guide.expectedMinutes(),
+        guide.expectedQuestions());
   }
 
   /** The guide with a step moved to just before another. */

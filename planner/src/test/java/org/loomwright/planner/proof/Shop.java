@@ -8,9 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.loomwright.model.colour.Colour;
 import org.loomwright.model.condition.Condition;
-import org.loomwright.model.design.Band;
-import org.loomwright.model.design.Reading;
 import org.loomwright.model.design.Act;
+import org.loomwright.model.design.Band;
 import org.loomwright.model.design.Case;
 import org.loomwright.model.design.Design;
 import org.loomwright.model.design.EndUse;
@@ -21,6 +20,7 @@ import org.loomwright.model.design.Lead;
 import org.loomwright.model.design.LeadEnd;
 import org.loomwright.model.design.PartNumber;
 import org.loomwright.model.design.Proof;
+import org.loomwright.model.design.Reading;
 import org.loomwright.model.equipment.Equipment;
 import org.loomwright.model.equipment.Need;
 import org.loomwright.model.equipment.NeedKind;
@@ -29,9 +29,9 @@ import org.loomwright.model.equipment.Plug;
 import org.loomwright.model.kit.Kit;
 import org.loomwright.model.kit.KitOrder;
 import org.loomwright.model.kit.Mount;
-import org.loomwright.model.quantity.Percent;
 import org.loomwright.model.quantity.Current;
 import org.loomwright.model.quantity.Length;
+import org.loomwright.model.quantity.Percent;
 import org.loomwright.model.quantity.Resistance;
 import org.loomwright.model.quantity.Temperature;
 import org.loomwright.model.quantity.TimeSpan;
@@ -445,8 +445,7 @@ final class Shop {
                 readings.add(
                     Script.reading(
                         "voltage/heater/main/1",
-                        Optional.of(
-                            new Band(Optional.of(leastV.volts()), Optional.empty(), "V")),
+                        Optional.of(new Band(Optional.of(leastV.volts()), Optional.empty(), "V")),
                         "always")));
     return readings;
   }
