@@ -1,6 +1,7 @@
 package org.loomwright.web;
 
 import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
 import io.javalin.http.HttpStatus;
 import java.time.Duration;
 import java.util.LinkedHashMap;
@@ -110,7 +111,18 @@ final class JobAccess {
     if (view.work().isPresent()) {
       return true;
     }
-    show(ctx, view, view.job().name(), "job-waiting.jte", Map.of());
+    if (ctx.method() == HandlerType.POST) {
+      writer.message(
+          ctx,
+          HttpStatus.CONFLICT,
+          "Not saved",
+          view.isWaiting()
+              ? "The kit is just being planned. Go back in the browser and send it again in a"
+                  + " moment; what was typed is still there."
+              : view.trouble());
+    } else {
+      show(ctx, view, view.job().name(), "job-waiting.jte", Map.of());
+    }
     return false;
   }
 

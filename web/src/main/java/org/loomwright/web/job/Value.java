@@ -22,7 +22,7 @@ import org.loomwright.papers.words.Figures;
  * @param value what was written down; empty when it was not taken yet
  * @param before name and value of the reading it is compared with
  * @param standing how it stands
- * @param settled whether a deviation with a reason speaks of its step
+ * @param settled whether it is noted, with a reason, that it is just so
  */
 public record Value(
     Step step,
@@ -75,7 +75,7 @@ public record Value(
         value,
         reading.compareWith().flatMap(job::taken),
         standing(reading, value),
-        isSettled(job, step));
+        isSettled(job, step, note(reading, value)));
   }
 
   /** How a value of a reading stands. */
@@ -101,9 +101,22 @@ public record Value(
     return same.filter(it -> band.holds(it.value())).isPresent();
   }
 
-  private static boolean isSettled(Job job, Step step) {
+  private static boolean isSettled(Job job, Step step, String note) {
     return job.deviations().stream()
-        .anyMatch(it -> it.step().filter(step.id()::equals).isPresent() && it.why().isPresent());
+        .anyMatch(
+            it ->
+                it.step().filter(step.id()::equals).isPresent()
+                    && it.was().equals(note)
+                    && it.why().isPresent());
+  }
+
+  private static String note(Reading reading, String value) {
+    return reading.name() + ": " + (value.isBlank() ? "not taken" : value);
+  }
+
+  /** What a note says of it that gives the reason why it may stay as it is. */
+  public String note() {
+    return note(reading, value);
   }
 
   /** Whether it stands against the sign-off. */

@@ -162,8 +162,8 @@ public final class DemoJobs {
     job.deviation(
         new Deviation(
             Optional.of(rest.id()),
-            "battery weak after two weeks in the yard",
-            Optional.of("charged over night"),
+            "battery rest voltage: 11.9 V",
+            Optional.of("battery weak after two weeks in the yard, charged over night"),
             Optional.empty()));
     store.pictures().put("jobs/" + id + "-1.jpg", photo(), 0, BY);
     job.photo(

@@ -90,10 +90,9 @@ class JobTest {
     ben.follow("Values").sees("✕ outside");
     Layout.checkFit(page);
     ben.leave(() -> page.locator("tr", outside()).getByRole(com.microsoft.playwright.options.AriaRole.LINK).first().click());
-    ben.unfold("Stop, and note what is otherwise");
-    page.getByLabel("What it looks like").fill("battery weak after two weeks in the yard");
-    page.getByLabel("Reason why it may stay so").fill("charged over night, 12.7 V in the morning");
-    ben.press("Note it").sees("Settled: charged over night");
+    ben.unfold("A value has to stay outside");
+    page.locator("#because").fill("charged over night, 12.7 V in the morning");
+    ben.press("Give the reason").sees("Settled: charged over night");
     ben.follow("Sign-off").sees("every step is done");
     page.locator("#words").fill("handed over with the sheet");
     ben.leave(() -> ben.button("Sign off").click());
