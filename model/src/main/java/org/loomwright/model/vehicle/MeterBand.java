@@ -111,7 +111,8 @@ public record MeterBand(Optional<BigDecimal> low, Optional<BigDecimal> high, Uni
     if (low.isPresent() && high.isPresent()) {
       return one(low.get()) + " to " + one(high.get());
     }
-    return low.map(it -> one(it) + " or more").orElseGet(() -> one(high.orElseThrow()) + " or less");
+    return low.map(it -> one(it) + " or more")
+        .orElseGet(() -> one(high.orElseThrow()) + " or less");
   }
 
   private String one(BigDecimal value) {

@@ -34,8 +34,17 @@ class MeterBandTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "", "11.5 V", "11,5 V or more", "more than 11.5 V", "11.5 or more", "11.5V or more",
-        "-1 V or more", "1e3 V or more", "11.5 V or more or less", "NaN V or more", ".5 V or less",
+        "",
+        "11.5 V",
+        "11,5 V or more",
+        "more than 11.5 V",
+        "11.5 or more",
+        "11.5V or more",
+        "-1 V or more",
+        "1e3 V or more",
+        "11.5 V or more or less",
+        "NaN V or more",
+        ".5 V or less",
         "5 V - 6 V"
       })
   void whatIsNoBandIsToldWhatWouldBe(String text) {

@@ -19,7 +19,8 @@ class BandChecksTest {
 
   @Test
   void aMeasurementMayHaveBands() {
-    Read.Good good = Small.good(with("{\"yes\": \"11 V or more\", \"no\": \"1 V or less\"}").read());
+    Read.Good good =
+        Small.good(with("{\"yes\": \"11 V or more\", \"no\": \"1 V or less\"}").read());
     Tell tell = good.workspace().vehicles().get(0).traits().get(1).tell();
     assertThat(tell.bands())
         .containsEntry("yes", MeterBand.of("11 V or more"))
