@@ -49,7 +49,8 @@ final class JobChecks {
 
   private void release() {
     if (job.release().filter(it -> it == 0).isPresent()) {
-      scope.problem(job, "release", "0", "releases are numbered from 1; leave it out while none is");
+      scope.problem(
+          job, "release", "0", "releases are numbered from 1; leave it out while none is");
     }
   }
 
