@@ -41,9 +41,10 @@ for (const form of document.querySelectorAll("form[data-shrink]")) {
       return;
     }
     event.preventDefault();
-    work.then(() => {
+    // Not before this event is over: a form can't be sent while it is being sent.
+    work.then(() => setTimeout(() => {
       form.dataset.ready = "yes";
       form.requestSubmit(event.submitter);
-    });
+    }));
   });
 }

@@ -1,4 +1,7 @@
-/** What is known: vehicle, equipment, kit, parts, rules, finding, job, stock; conditions; quantities; JSON. */
+/**
+ * What is known: vehicle, equipment, kit, parts, rules, finding, job, stock; conditions;
+ * quantities; JSON.
+ */
 @NullMarked
 package org.loomwright.model;
 

@@ -35,7 +35,7 @@ class BackupTest {
       BackupSummary summary = store.backup(file);
       assertThat(summary.pictures()).isEqualTo(2);
       assertThat(summary.releases()).isEqualTo(1);
-      assertThat(summary.revisions()).isEqualTo(16);
+      assertThat(summary.revisions()).isEqualTo(20);
       assertThat(summary.files()).isEqualTo(2);
       assertThat(store.summary()).isEqualTo(summary);
       try (Store restored = Store.restore(file, target)) {

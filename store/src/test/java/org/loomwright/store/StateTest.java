@@ -32,7 +32,7 @@ class StateTest {
       assertThat(store.state()).isEqualTo(2);
       ReleasesTest.demo(other);
       long before = store.state();
-      assertThat(before).isEqualTo(14);
+      assertThat(before).isEqualTo(18);
       other.releases().release(ReleasesTest.draft(other, Verdict.HOLDS, ANNA));
       assertThat(store.state()).isEqualTo(before + 1);
     }
@@ -49,7 +49,7 @@ class StateTest {
       assertThat(content.state()).isEqualTo(store.state());
       assertThat(content.revisions().values())
           .containsExactlyInAnyOrderElementsOf(store.documents().newest());
-      assertThat(content.revisions()).hasSize(13);
+      assertThat(content.revisions()).hasSize(17);
       Map<String, String> hashes = new TreeMap<>();
       content.revisions().forEach((name, it) -> hashes.put(name, it.contentHash()));
       assertThat(content.documents())

@@ -40,7 +40,7 @@ class WorkspacesTest {
     Path zip = folder.resolve("out.zip");
     try (Store store = Store.open(place.fresh(folder))) {
       ImportResult.Done done = done(store.workspaces().importFolder(DEMO, ANNA));
-      assertThat(done.added()).hasSize(10);
+      assertThat(done.added()).hasSize(14);
       assertThat(done.pictures()).containsExactly("rear-block-wire-side.png", "van-plan.png");
       store.workspaces().exportFolder(out);
       store.workspaces().exportZip(zip);
@@ -51,7 +51,7 @@ class WorkspacesTest {
       assertThat(documents(WorkspaceReader.read(out)))
           .isEqualTo(documents(WorkspaceReader.read(DEMO)));
       assertThat(done(store.workspaces().importFolder(out, BEN)))
-          .isEqualTo(new ImportResult.Done(List.of(), List.of(), 10, List.of()));
+          .isEqualTo(new ImportResult.Done(List.of(), List.of(), 14, List.of()));
       assertThat(store.verify()).isEmpty();
     }
     try (Store store = Store.open(place.fresh(folder))) {
@@ -164,7 +164,7 @@ class WorkspacesTest {
     try (Store store = Store.open(Place.SQLITE.fresh(folder))) {
       ImportResult.Done done =
           done(store.workspaces().importZip(new ByteArrayInputStream(zip(files)), "in.zip", ANNA));
-      assertThat(done.added()).hasSize(10);
+      assertThat(done.added()).hasSize(14);
       assertThat(done.pictures()).hasSize(2);
     }
   }

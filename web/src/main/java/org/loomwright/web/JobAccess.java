@@ -1,6 +1,7 @@
 package org.loomwright.web;
 
 import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
 import io.javalin.http.HttpStatus;
 import java.time.Duration;
 import java.util.LinkedHashMap;
@@ -8,17 +9,21 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import org.loomwright.model.job.Deviation;
 import org.loomwright.model.job.Job;
 import org.loomwright.model.job.JobPhoto;
 import org.loomwright.model.json.DocumentKind;
 import org.loomwright.model.picture.Picture;
 import org.loomwright.model.workspace.Problem;
 import org.loomwright.store.DocumentKey;
+import org.loomwright.store.Draft;
+import org.loomwright.store.Signature;
 import org.loomwright.store.Store;
 import org.loomwright.store.Version;
 import org.loomwright.web.job.JobText;
 import org.loomwright.web.job.JobView;
 import org.loomwright.web.job.JobWork;
+import org.loomwright.web.shop.Edits;
 import org.loomwright.web.shop.Href;
 import org.loomwright.web.shop.JobDesk;
 import org.loomwright.web.shop.Shop;
@@ -106,7 +111,18 @@ final class JobAccess {
     if (view.work().isPresent()) {
       return true;
     }
-    show(ctx, view, view.job().name(), "job-waiting.jte", Map.of());
+    if (ctx.method() == HandlerType.POST) {
+      writer.message(
+          ctx,
+          HttpStatus.CONFLICT,
+          "Not saved",
+          view.isWaiting()
+              ? "The kit is just being planned. Go back in the browser and send it again in a"
+                  + " moment; what was typed is still there."
+              : view.trouble());
+    } else {
+      show(ctx, view, view.job().name(), "job-waiting.jte", Map.of());
+    }
     return false;
   }
 
@@ -137,6 +153,19 @@ final class JobAccess {
   /** Saves a new job, and answers. */
   List<Problem> create(Context ctx, String id, String text, String back) {
     return saver.save(ctx, key(id), text, 0, back, "a new job");
+  }
+
+  /**
+   * Writes down which finding was made of a deviation. Where that can't be kept just now, because
+   * somebody is at work on the same line, the finding stands all the same and names the job.
+   */
+  void told(Job job, Deviation which, String finding, String who) {
+    Optional<Version> newest = store().documents().newest(key(job.id()));
+    if (newest.isPresent() && !who.isBlank()) {
+      String text = JobText.of(newest.get().content()).finding(which, finding).text();
+      Draft draft = new Draft(key(job.id()), text, new Signature(who, "made a finding of it"));
+      var unused = new Edits(store()).save(draft, newest.get().revision().number());
+    }
   }
 
   /** Answers 422 with a page, what is wrong on it. */

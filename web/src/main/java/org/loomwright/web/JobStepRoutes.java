@@ -242,8 +242,7 @@ final class JobStepRoutes implements Routes {
         problems.add(new Problem("", it.field(), text, no.words()));
         return;
       }
-      String number = ((Meter.Number) read).text();
-      kept = it.unit().isEmpty() ? number : number + " " + it.unit();
+      kept = ((Meter.Number) read).words();
     } else if (it.reading().kind() == ReadingKind.WORKS && Meter.works(text).isEmpty()) {
       problems.add(new Problem("", it.field(), text, "say yes or no"));
       return;

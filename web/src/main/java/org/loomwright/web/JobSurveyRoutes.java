@@ -109,30 +109,39 @@ final class JobSurveyRoutes implements Routes {
     Optional<Taken> measured = Optional.empty();
     Optional<Answer> answer;
     if (isMeasured(ask.get()) && ctx.formParam(NUMBER) != null) {
-      String unit = unit(ask.get());
-      Meter.Reading read = Meter.read(typed, unit);
+      List<String> units = units(ask.get());
+      String said = JobAccess.said(ctx, "unit");
+      Meter.Reading read = Meter.read(typed, units.contains(said) ? said : units.get(0));
       if (read instanceof Meter.Wrong no) {
         refused(ctx, view, question, typed, List.of(new Problem("", NUMBER, typed, no.words())));
         return;
       }
       Meter.Number number = (Meter.Number) read;
-      answer = inBand(ask.get(), number.value());
+      typed = number.words();
+      answer = inBand(ask.get(), number);
       if (answer.isEmpty()) {
         refused(
             ctx,
             view,
             question,
             typed,
-            List.of(new Problem("", NUMBER, typed, between(number.text() + " " + unit))));
+            List.of(new Problem("", NUMBER, typed, between(number.words()))));
         return;
       }
       measured =
-          Optional.of(
-              new Taken(
-                  GuideRecordTaker.MEASURED + ask.get().trait(),
-                  question.get().title(),
-                  number.text() + " " + unit,
-                  answer.get().band().map(Band::words)));
+          answer
+              .flatMap(Answer::band)
+              .flatMap(
+                  band ->
+                      number
+                          .in(band.unit())
+                          .map(
+                              it ->
+                                  new Taken(
+                                      GuideRecordTaker.MEASURED + ask.get().trait(),
+                                      question.get().title(),
+                                      it.words(),
+                                      Optional.of(band.words()))));
     } else {
       String value = JobAccess.said(ctx, "value");
       answer = ask.get().answers().stream().filter(it -> it.value().equals(value)).findFirst();
@@ -208,21 +217,26 @@ final class JobSurveyRoutes implements Routes {
   }
 
   /** Whether a number picks the answer. */
-  public static boolean isMeasured(Ask ask) {
+  private static boolean isMeasured(Ask ask) {
     return ask.answers().stream().anyMatch(it -> it.band().isPresent());
   }
 
-  private static String unit(Ask ask) {
+  /** Units the bands of the answers are in. */
+  static List<String> units(Ask ask) {
     return ask.answers().stream()
         .flatMap(it -> it.band().stream())
         .map(Band::unit)
-        .findFirst()
-        .orElse("");
+        .distinct()
+        .toList();
   }
 
-  private static Optional<Answer> inBand(Ask ask, double value) {
+  private static Optional<Answer> inBand(Ask ask, Meter.Number number) {
     return ask.answers().stream()
-        .filter(it -> it.band().filter(band -> band.holds(value)).isPresent())
+        .filter(
+            it ->
+                it.band()
+                    .flatMap(band -> number.in(band.unit()).filter(in -> band.holds(in.value())))
+                    .isPresent())
         .findFirst();
   }
 }

@@ -35,6 +35,7 @@ final class Site {
     Site site = new Site(writer);
     Saver saver = new Saver(bench, writer);
     JobAccess jobs = new JobAccess(bench, writer, saver);
+    JobRoutes jobList = new JobRoutes(writer, jobs);
     List<Routes> groups =
         List.of(
             new BrowsePages(bench, writer),
@@ -49,12 +50,14 @@ final class Site {
             new TextRoutes(bench, writer, saver),
             new EditRoutes(bench, writer, saver),
             // Before the forms of new documents, whose addresses would take theirs in.
-            new JobRoutes(writer, jobs),
+            jobList,
+            new JobTakeInRoutes(writer, jobs, jobList),
+            new JobPaperRoutes(writer, jobs),
             new JobStateRoutes(jobs),
             new JobSurveyRoutes(jobs),
             new JobStepRoutes(jobs),
             new JobPhotoRoutes(jobs),
-            new NewRoutes(bench, writer, saver),
+            new NewRoutes(bench, writer, saver, jobs),
             new CompareRoutes(bench, writer, saver),
             new FindingRoutes(bench, writer, saver),
             new FindingIntoRoutes(bench, writer, saver),

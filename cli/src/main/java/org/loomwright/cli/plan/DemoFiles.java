@@ -30,6 +30,7 @@ final class DemoFiles {
       List.of(
           "crew-comfort.kit.json",
           "floor-cavity-wire.finding.json",
+          "heater-autumn.batch.json",
           "heater.equipment.json",
           "parts.parts.json",
           "rear-block-wire-side.png",
@@ -38,6 +39,9 @@ final class DemoFiles {
           "step-lead-short.finding.json",
           "trailer-socket.equipment.json",
           "trailer.kit.json",
+          "van-0288-trailer.job.json",
+          "van-0417.job.json",
+          "van-0533.job.json",
           "van-plan.png",
           "van.vehicle.json");
 

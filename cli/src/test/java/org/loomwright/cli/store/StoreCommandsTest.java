@@ -25,7 +25,7 @@ import org.loomwright.store.StoreTarget;
 /** import, export, backup and restore as a person types them. */
 class StoreCommandsTest {
   private static final String DEMO = Path.of("..", "demo").toString();
-  private static final String HELD = "12 revisions, 2 pictures, 0 releases with 0 files.";
+  private static final String HELD = "16 revisions, 2 pictures, 0 releases with 0 files.";
 
   @TempDir Path folder;
   private String db = "";
@@ -41,13 +41,13 @@ class StoreCommandsTest {
     assertThat(first)
         .startsWith("Imported from " + DEMO + " into " + db + ":\n  new        ")
         .contains("  new        vehicle 'packer'\n", "  picture    van-plan.png\n")
-        .hasLineCount(13);
-    assertThat(done("import", DEMO, "--db", db)).endsWith(":\n  unchanged  10 documents\n");
+        .hasLineCount(17);
+    assertThat(done("import", DEMO, "--db", db)).endsWith(":\n  unchanged  14 documents\n");
 
     Path out = folder.resolve("out");
     assertThat(done("export", out.toString(), "--db", db))
-        .isEqualTo("Exported 10 documents and 2 pictures of " + db + " to " + out + ".\n");
-    assertThat(names(out)).hasSize(12);
+        .isEqualTo("Exported 14 documents and 2 pictures of " + db + " to " + out + ".\n");
+    assertThat(names(out)).hasSize(16);
     Path zip = folder.resolve("out.zip");
     done("export", zip.toString(), "--db", db);
     String other = folder.resolve("other.db").toString();

@@ -138,8 +138,7 @@ public final class IntoVehicle {
     boolean shared = false;
     for (JsonNode value : values) {
       if (value instanceof ObjectNode it && it.path("share").isString()) {
-        BigDecimal was =
-            BigDecimal.valueOf(Percent.of(it.path("share").stringValue()).fraction());
+        BigDecimal was = BigDecimal.valueOf(Percent.of(it.path("share").stringValue()).fraction());
         it.put("share", percent(was.multiply(left)));
         shared = true;
       }
@@ -170,15 +169,15 @@ public final class IntoVehicle {
 
   /** The object whose condition speaks of a fact. */
   private static Optional<ObjectNode> holder(ObjectNode vehicle, FoundAt at, FactOf fact) {
-    Optional<ObjectNode> thing = FactOf.of(at).contains(fact) ? thing(vehicle, at) : Optional.empty();
+    Optional<ObjectNode> thing =
+        FactOf.of(at).contains(fact) ? thing(vehicle, at) : Optional.empty();
     if (fact != FactOf.FED) {
       return thing;
     }
     return thing.flatMap(
         slot ->
             with(vehicle.path("fuseBlocks"), "id", at.id())
-                .flatMap(
-                    it -> with(it.path("sections"), "id", slot.path("section").asString(""))));
+                .flatMap(it -> with(it.path("sections"), "id", slot.path("section").asString(""))));
   }
 
   /** The object of a thing; a cavity that the connector does not list yet is listed. */

@@ -57,11 +57,7 @@ public record ShareCount(Trait trait, List<Line> lines, int seen) {
     }
     for (Finding finding : findings) {
       if (finding.vehicle().equals(vehicle.id())) {
-        merge(
-            seen,
-            finding.vehicleNote().orElse(""),
-            "finding " + finding.id(),
-            finding.traits());
+        merge(seen, finding.vehicleNote().orElse(""), "finding " + finding.id(), finding.traits());
       }
     }
     return vehicle.traits().stream().map(it -> of(it, seen)).toList();
@@ -102,9 +98,7 @@ public record ShareCount(Trait trait, List<Line> lines, int seen) {
   private static List<Double> onFile(Trait trait) {
     double equal = 1.0 / trait.values().size();
     List<Double> shares =
-        trait.values().stream()
-            .map(it -> it.share().map(Percent::fraction).orElse(equal))
-            .toList();
+        trait.values().stream().map(it -> it.share().map(Percent::fraction).orElse(equal)).toList();
     double all = shares.stream().mapToDouble(Double::doubleValue).sum();
     return shares.stream().map(it -> all == 0 ? equal : it / all).toList();
   }

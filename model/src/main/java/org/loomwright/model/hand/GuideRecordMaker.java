@@ -72,7 +72,11 @@ public final class GuideRecordMaker {
         job.answers(),
         taken,
         measured,
-        job.done().stream().flatMap(it -> guide.step(it).stream()).map(Step::number).sorted().toList(),
+        job.done().stream()
+            .flatMap(it -> guide.step(it).stream())
+            .map(Step::number)
+            .sorted()
+            .toList(),
         odd());
   }
 

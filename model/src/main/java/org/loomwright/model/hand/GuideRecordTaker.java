@@ -55,7 +55,10 @@ public final class GuideRecordTaker {
   private Taking take(String print) {
     String kit = plan.kit().id();
     if (!record.kit().equals(kit)) {
-      fault("kit", record.kit(), "this record is of kit '" + record.kit() + "', not of '" + kit + "'");
+      fault(
+          "kit",
+          record.kit(),
+          "this record is of kit '" + record.kit() + "', not of '" + kit + "'");
     } else if (!record.vehicle().equals(plan.kit().vehicle())) {
       fault(
           "vehicle",
@@ -127,11 +130,10 @@ public final class GuideRecordTaker {
       return Optional.empty();
     }
     Optional<Answer> answer =
-        possible(trait)
-            .filter(it -> it.value().equals(record.answers().get(trait)))
-            .findFirst();
+        possible(trait).filter(it -> it.value().equals(record.answers().get(trait))).findFirst();
     if (answer.isEmpty()) {
-      fault(path, number, "a number was measured for '" + trait + "', but there is no answer to it");
+      fault(
+          path, number, "a number was measured for '" + trait + "', but there is no answer to it");
       return Optional.empty();
     }
     Optional<String> band = answer.get().band().map(Band::words);
@@ -242,8 +244,7 @@ public final class GuideRecordTaker {
   }
 
   private Optional<Step> step(String path, int number) {
-    Optional<Step> step =
-        guide.steps().stream().filter(it -> it.number() == number).findFirst();
+    Optional<Step> step = guide.steps().stream().filter(it -> it.number() == number).findFirst();
     if (step.isEmpty()) {
       fault(
           path,
@@ -268,7 +269,10 @@ public final class GuideRecordTaker {
               .map(it -> it.trait())
               .distinct()
               .toList();
-      fault(path, trait, "the guide does not ask for '" + trait + "'" + hint(trait, "it asks for", traits));
+      fault(
+          path,
+          trait,
+          "the guide does not ask for '" + trait + "'" + hint(trait, "it asks for", traits));
     }
     return step;
   }

@@ -59,8 +59,7 @@ public record JobParts(
     return faults;
   }
 
-  private static void differs(
-      String key, String here, Optional<String> there, List<Fault> faults) {
+  private static void differs(String key, String here, Optional<String> there, List<Fault> faults) {
     there
         .filter(it -> !it.equals(here))
         .ifPresent(

@@ -115,7 +115,8 @@ public final class GuideRecordText {
           "this is not the summary of a guide; that starts with \"form\": \"" + FORM + "\"");
     }
     JsonNode version = node.path(VERSION_KEY);
-    if (!version.isIntegralNumber() || version.bigIntegerValue().intValue() != VERSION
+    if (!version.isIntegralNumber()
+        || version.bigIntegerValue().intValue() != VERSION
         || version.bigIntegerValue().bitLength() > 31) {
       return bad(
           VERSION_KEY,
@@ -144,7 +145,8 @@ public final class GuideRecordText {
   private static Optional<GuideRecord> record(Summary said, List<Fault> faults) {
     if (said.release().filter(it -> it == 0).isPresent()) {
       faults.add(
-          new Fault("release", "0", "releases are numbered from 1; leave it out where there is none"));
+          new Fault(
+              "release", "0", "releases are numbered from 1; leave it out where there is none"));
     }
     if (!PRINT.matcher(said.guide()).matches()) {
       faults.add(
@@ -161,18 +163,20 @@ public final class GuideRecordText {
     state.ifPresent(it -> end(it, said, faults));
     if (begun.isPresent() && ended.isPresent() && ended.get().isBefore(begun.get())) {
       faults.add(
-          new Fault("ended", said.ended().orElse(""), "it ended before it was begun, " + begun.get()));
+          new Fault(
+              "ended", said.ended().orElse(""), "it ended before it was begun, " + begun.get()));
     }
     if (new LinkedHashSet<>(said.cases()).size() < said.cases().size()) {
       faults.add(
-          new Fault("cases", String.join(", ", said.cases()), "a case stands twice; once is enough"));
+          new Fault(
+              "cases", String.join(", ", said.cases()), "a case stands twice; once is enough"));
     }
-    said.measured().forEach((trait, number) -> number(Paths.key("measured", trait), number, faults));
+    said.measured()
+        .forEach((trait, number) -> number(Paths.key("measured", trait), number, faults));
     List<Integer> steps = said.steps().map(it -> steps(it, faults)).orElse(List.of());
     for (int i = 0; i < said.odd().size(); i++) {
       if (said.odd().get(i).step() == 0) {
-        faults.add(
-            new Fault(Paths.item("odd", i) + ".step", "0", "steps are numbered from 1"));
+        faults.add(new Fault(Paths.item("odd", i) + ".step", "0", "steps are numbered from 1"));
       }
     }
     if (begun.isEmpty() || state.isEmpty()) {

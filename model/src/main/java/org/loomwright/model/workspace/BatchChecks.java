@@ -67,8 +67,7 @@ final class BatchChecks {
   }
 
   /** What a job has left open can't contradict. */
-  private void agree(
-      StockItem item, Job job, String what, Optional<String> inJob, String inBatch) {
+  private void agree(StockItem item, Job job, String what, Optional<String> inJob, String inBatch) {
     inJob
         .filter(it -> !it.isEmpty() && !it.equals(inBatch))
         .ifPresent(

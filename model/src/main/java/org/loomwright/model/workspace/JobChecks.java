@@ -49,7 +49,8 @@ final class JobChecks {
 
   private void release() {
     if (job.release().filter(it -> it == 0).isPresent()) {
-      scope.problem(job, "release", "0", "releases are numbered from 1; leave it out while none is");
+      scope.problem(
+          job, "release", "0", "releases are numbered from 1; leave it out while none is");
     }
   }
 
@@ -90,7 +91,9 @@ final class JobChecks {
             "",
             "before a job is signed off, each deviation says why it may stay, or what was done");
       }
-      it.finding().ifPresent(id -> scope.reference(it, "finding", documents, Sort.FINDING, id));
+      it.finding()
+          .filter(id -> !job.isOver())
+          .ifPresent(id -> scope.reference(it, "finding", documents, Sort.FINDING, id));
     }
   }
 

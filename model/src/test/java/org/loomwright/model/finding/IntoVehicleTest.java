@@ -171,8 +171,7 @@ class IntoVehicleTest {
   void onBuildsAsRecordedNothingChangesAndOnTheOthersItIsAsFound(String at, FactOf fact) {
     Condition before = Condition.of(fact(van(), at, fact));
     for (boolean holds : List.of(true, false)) {
-      ObjectNode changed =
-          IntoVehicle.trait(van(), finding(at), trait(fact, holds)).orElseThrow();
+      ObjectNode changed = IntoVehicle.trait(van(), finding(at), trait(fact, holds)).orElseThrow();
       Vehicle vehicle = read(changed);
       Condition after = Condition.of(fact(changed, at, fact));
       for (Map<String, String> build : builds(vehicle)) {
@@ -249,8 +248,7 @@ class IntoVehicleTest {
     assertThat(IntoVehicle.evidence(van(), finding("circuit gone"))).isEmpty();
     assertThat(IntoVehicle.evidence(van(), finding("place cabin-floor"))).isEmpty();
     assertThat(IntoVehicle.value(van(), "gone", "a", "b", "c", BigDecimal.ONE)).isEmpty();
-    assertThat(
-            IntoVehicle.trait(van(), finding("circuit heater-feed"), trait(FactOf.METAL, true)))
+    assertThat(IntoVehicle.trait(van(), finding("circuit heater-feed"), trait(FactOf.METAL, true)))
         .isEmpty();
   }
 }

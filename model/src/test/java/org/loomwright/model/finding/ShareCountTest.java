@@ -107,7 +107,8 @@ class ShareCountTest {
   /** By hand: (6 + 10 × 0.5) / (10 + 10) = 55 %, (4 + 5) / 20 = 45 %. */
   @Test
   void countsAreWeighedAgainstTheShareOnFile() {
-    Vehicle van = vehicle(List.of(Optional.of(Percent.of("50 %")), Optional.of(Percent.of("50 %"))));
+    Vehicle van =
+        vehicle(List.of(Optional.of(Percent.of("50 %")), Optional.of(Percent.of("50 %"))));
     List<Job> jobs = new ArrayList<>();
     for (int i = 0; i < 10; i++) {
       jobs.add(job("j" + i, "", i < 6 ? "v0" : "v1"));

@@ -98,13 +98,14 @@ class GuideRecordTextTest {
   void whatIsWrongIsSaidWithItsKey(String old, String now, String path, String words) {
     assertThat(GOOD).contains(old);
     List<Fault> faults = faults(GOOD.replace(old, now == null ? "" : now));
-    assertThat(faults).singleElement();
+    assertThat(faults).hasSize(1);
     assertThat(faults.get(0).path()).isEqualTo(path);
     assertThat(faults.get(0).message()).contains(words);
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", " ", "{", "[]", "null", "12", "\"text\"", "{}", "WIFI:S:shop;;", "\u0000"})
+  @ValueSource(
+      strings = {"", " ", "{", "[]", "null", "12", "\"text\"", "{}", "WIFI:S:shop;;", "\u0000"})
   void otherTextsAreRefused(String text) {
     assertThat(faults(text)).hasSize(1);
   }

@@ -110,7 +110,8 @@ class JobChecksTest {
   void answersOnAReleaseGoByThatRelease() {
     String job = OPEN.replace("\"tow-prep\"", "\"gone\"");
     assertThat(problems(job)).hasSize(1);
-    assertThat(problems(job.replace("\"revision\": \"1\",", "\"revision\": \"1\", \"release\": 2,")))
+    assertThat(
+            problems(job.replace("\"revision\": \"1\",", "\"revision\": \"1\", \"release\": 2,")))
         .isEmpty();
   }
 
@@ -119,7 +120,9 @@ class JobChecksTest {
     String van =
         Small.text("alder-van.json").replaceFirst("\"id\": \"alder-van\"", "\"id\": \"birch-van\"");
     assertThat(
-            with(OPEN.replace("\"alder-van\"", "\"birch-van\"")).plus("birch-van.json", van).problems())
+            with(OPEN.replace("\"alder-van\"", "\"birch-van\""))
+                .plus("birch-van.json", van)
+                .problems())
         .singleElement()
         .asString()
         .contains("kit 'fan-kit' is for vehicle 'alder-van', not for this one");

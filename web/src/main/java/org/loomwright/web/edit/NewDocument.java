@@ -27,16 +27,23 @@ public final class NewDocument {
   private static final String OWN_FIGURE = "the shop's own figure";
 
   private final DocumentKind kind;
+  private final String action;
   private final FormShape.Fields shape;
 
-  private NewDocument(DocumentKind kind) {
+  private NewDocument(DocumentKind kind, String action) {
     this.kind = kind;
+    this.action = action;
     this.shape = NewShapes.of(kind);
   }
 
   /** For a kind of document. */
   public static NewDocument of(DocumentKind kind) {
-    return new NewDocument(kind);
+    return new NewDocument(kind, EditHref.fresh(kind.word()));
+  }
+
+  /** The same for a form that is sent to an address of its own. */
+  public NewDocument to(String address) {
+    return new NewDocument(kind, address);
   }
 
   /**
@@ -159,7 +166,16 @@ public final class NewDocument {
    * @param given what is known already, by key; keys that the form lacks are passed over
    */
   public EditPage open(Shop shop, Map<String, String> given) {
-    ObjectNode usual = JsonNodeFactory.instance.objectNode();
+    return open(shop, given, JsonNodeFactory.instance.objectNode());
+  }
+
+  /**
+   * The form as it is opened, with parts of the document that are known already.
+   *
+   * @param given what is known of plain fields, by key; keys that the form lacks are passed over
+   * @param usual what is known besides
+   */
+  public EditPage open(Shop shop, Map<String, String> given, ObjectNode usual) {
     given.forEach(
         (key, text) -> {
           if (!text.isBlank() && shape.field(key).isPresent()) {
@@ -232,7 +248,7 @@ public final class NewDocument {
             ? List.of(
                 new EditPage.Link("Workspace", "/"), new EditPage.Link("Findings", Href.findings()))
             : List.of(new EditPage.Link("Workspace", "/")),
-        EditHref.fresh(kind.word()),
+        action,
         0,
         kind == DocumentKind.FINDING ? Href.findings() : "/",
         new FormMaker(typed, choices, complaints.atField()).controls(part),

@@ -209,13 +209,19 @@ public final class JobWork {
     numbers(astray())
         .ifPresent(
             it -> against.add("Done, but not called for by the answers: " + it + "; undo them."));
-    for (Value it : values()) {
-      if (it.isOpen()) {
+    List<Value> open = values().stream().filter(Value::isOpen).toList();
+    List<Value> missing =
+        open.stream().filter(it -> it.standing() == Value.Standing.MISSING).toList();
+    numbers(missing.stream().map(Value::step).distinct().toList())
+        .ifPresent(
+            it -> against.add("Not taken yet: " + (missing.size() == 1 ? "a value at " : missing.size() + " values at ") + it + "."));
+    for (Value it : open) {
+      if (!missing.contains(it)) {
         against.add(
-            it.reading().name()
-                + (it.standing() == Value.Standing.MISSING
-                    ? ": not taken yet (step "
-                    : ": " + it.value() + " lies outside, and no reason is given (step ")
+            it.title()
+                + ": "
+                + it.value()
+                + " lies outside, and no reason is given (step "
                 + it.step().number()
                 + ").");
       }

@@ -1,6 +1,8 @@
 package org.loomwright.web.job;
 
+import java.math.BigDecimal;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -9,9 +11,22 @@ import java.util.regex.Pattern;
 public final class Meter {
   private static final Pattern TYPED = Pattern.compile("(-?\\d{1,9}(?:\\.\\d{1,9})?) *(\\p{L}*)");
   private static final Pattern COMMA = Pattern.compile("-?\\d+,\\d+.*");
-  private static final Pattern KEPT = Pattern.compile("(-?\\d+(?:\\.\\d+)?)(?: .*)?");
+  private static final Pattern KEPT = Pattern.compile("(-?\\d+(?:\\.\\d+)?)(?: (\\S+))?");
+
+  /** Powers of ten of the units that bands have. */
+  private static final Map<String, Integer> POWERS =
+      Map.of("V", 0, "mV", -3, "A", 0, "mA", -3, "\u03a9", 0, "k\u03a9", 3);
 
   private Meter() {}
+
+  private static String base(String unit) {
+    return unit.substring(unit.length() - 1);
+  }
+
+  /** Whether a unit is one of resistance, where a meter can show that nothing is connected. */
+  public static boolean isResistance(String unit) {
+    return unit.endsWith("\u03a9");
+  }
 
   /** What was typed. */
   public sealed interface Reading {}
@@ -19,10 +34,41 @@ public final class Meter {
   /**
    * A number.
    *
-   * @param text its digits
-   * @param value its value, in the wanted unit
+   * @param exact its value
+   * @param unit unit it is in; empty for none
    */
-  public record Number(String text, double value) implements Reading {}
+  public record Number(BigDecimal exact, String unit) implements Reading {
+    /** Its value. */
+    public double value() {
+      return exact.doubleValue();
+    }
+
+    /** Its digits. */
+    public String digits() {
+      return exact.toPlainString();
+    }
+
+    /** Number and unit. */
+    public String words() {
+      return digits() + (unit.isEmpty() ? "" : " " + unit);
+    }
+
+    /** The same in another unit; empty when the units are not of one quantity. */
+    public Optional<Number> in(String other) {
+      if (other.equals(unit)) {
+        return Optional.of(this);
+      }
+      if (!POWERS.containsKey(unit)
+          || !POWERS.containsKey(other)
+          || !base(unit).equals(base(other))) {
+        return Optional.empty();
+      }
+      BigDecimal value =
+          exact.scaleByPowerOfTen(
+              POWERS.getOrDefault(unit, 0) - POWERS.getOrDefault(other, 0));
+      return Optional.of(new Number(new BigDecimal(value.toPlainString()), other));
+    }
+  }
 
   /**
    * None.
@@ -34,7 +80,8 @@ public final class Meter {
   /**
    * Reads a number.
    *
-   * @param unit unit it has to be in, which may stand behind it; empty for a number without one
+   * @param unit unit it is in where none stands behind it, and in which it is given back; empty for
+   *     a number without one
    */
   public static Reading read(String typed, String unit) {
     String text = typed.strip().replace('\u2212', '-').replace('\u00a0', ' ');
@@ -54,13 +101,16 @@ public final class Meter {
               + (unit.isEmpty() ? "" : ", in " + unit));
     }
     String named = match.group(2).replace('\u2126', '\u03a9');
-    if (!named.isEmpty() && !named.equals(unit)) {
-      return new Wrong(
-          unit.isEmpty()
-              ? "write the number alone, without '" + named + "'"
-              : "write the number in " + unit + ", not in '" + named + "'");
-    }
-    return new Number(match.group(1), Double.parseDouble(match.group(1)));
+    Number number = new Number(new BigDecimal(match.group(1)), named.isEmpty() ? unit : named);
+    return number
+        .in(unit)
+        .<Reading>map(it -> it)
+        .orElseGet(
+            () ->
+                new Wrong(
+                    unit.isEmpty()
+                        ? "write the number alone, without '" + named + "'"
+                        : "write the number in " + unit + ", not in '" + named + "'"));
   }
 
   private static String shortened(String text) {
@@ -68,9 +118,13 @@ public final class Meter {
   }
 
   /** The number at the start of a value as it is kept, such as "12.6 V". */
-  public static Optional<Double> kept(String value) {
+  public static Optional<Number> kept(String value) {
     Matcher match = KEPT.matcher(value);
-    return match.matches() ? Optional.of(Double.parseDouble(match.group(1))) : Optional.empty();
+    return match.matches()
+        ? Optional.of(
+            new Number(
+                new BigDecimal(match.group(1)), Optional.ofNullable(match.group(2)).orElse("")))
+        : Optional.empty();
   }
 
   /** Whether a word means that something works; empty when it is neither yes nor no. */

@@ -1,6 +1,8 @@
 package org.loomwright.web.job;
 
+import java.math.BigDecimal;
 import java.util.Optional;
+import org.loomwright.model.design.Band;
 import org.loomwright.model.design.BandWords;
 import org.loomwright.model.design.Guide;
 import org.loomwright.model.design.Reading;
@@ -8,6 +10,7 @@ import org.loomwright.model.design.ReadingKind;
 import org.loomwright.model.design.Step;
 import org.loomwright.model.job.Job;
 import org.loomwright.model.job.Taken;
+import org.loomwright.papers.words.Figures;
 
 /**
  * A value that the way of a job asks for.
@@ -19,7 +22,7 @@ import org.loomwright.model.job.Taken;
  * @param value what was written down; empty when it was not taken yet
  * @param before name and value of the reading it is compared with
  * @param standing how it stands
- * @param settled whether a deviation with a reason speaks of its step
+ * @param settled whether it is noted, with a reason, that it is just so
  */
 public record Value(
     Step step,
@@ -72,7 +75,7 @@ public record Value(
         value,
         reading.compareWith().flatMap(job::taken),
         standing(reading, value),
-        isSettled(job, step));
+        isSettled(job, step, note(reading, value)));
   }
 
   /** How a value of a reading stands. */
@@ -86,20 +89,66 @@ public record Value(
       case NUMBER ->
           reading.band().isEmpty()
               ? Standing.TAKEN
-              : Meter.kept(value).filter(it -> reading.band().get().holds(it)).isPresent()
+              : Meter.kept(value).filter(it -> lies(it, reading.band().get())).isPresent()
                   ? Standing.HOLDS
                   : Standing.OUTSIDE;
     };
   }
 
-  private static boolean isSettled(Job job, Step step) {
+  private static boolean lies(Meter.Number number, Band band) {
+    Optional<Meter.Number> same =
+        number.unit().isEmpty() ? Optional.of(number) : number.in(band.unit());
+    return same.filter(it -> band.holds(it.value())).isPresent();
+  }
+
+  private static boolean isSettled(Job job, Step step, String note) {
     return job.deviations().stream()
-        .anyMatch(it -> it.step().filter(step.id()::equals).isPresent() && it.why().isPresent());
+        .anyMatch(
+            it ->
+                it.step().filter(step.id()::equals).isPresent()
+                    && it.was().equals(note)
+                    && it.why().isPresent());
+  }
+
+  private static String note(Reading reading, String value) {
+    return reading.name() + ": " + (value.isBlank() ? "not taken" : value);
+  }
+
+  /** What a note says of it that gives the reason why it may stay as it is. */
+  public String note() {
+    return note(reading, value);
   }
 
   /** Whether it stands against the sign-off. */
   public boolean isOpen() {
     return !settled && (standing == Standing.MISSING || standing == Standing.OUTSIDE);
+  }
+
+  /** What is read. */
+  public String title() {
+    return Figures.capital(reading.name());
+  }
+
+  /** What is read, and in which unit. */
+  public String label() {
+    String in = ", in " + unit;
+    return unit.isEmpty() || reading.name().endsWith(in) ? title() : title() + in;
+  }
+
+  /** How far it is from the value taken before, such as "3 mA more"; empty where that is no number. */
+  public String difference() {
+    Optional<Meter.Number> now = Meter.kept(value);
+    Optional<Meter.Number> then =
+        before.flatMap(it -> Meter.kept(it.value()))
+            .flatMap(it -> now.flatMap(number -> it.in(number.unit())));
+    if (now.isEmpty() || then.isEmpty()) {
+      return "";
+    }
+    BigDecimal more = now.get().exact().subtract(then.get().exact());
+    Meter.Number size = new Meter.Number(more.abs(), now.get().unit());
+    return more.signum() == 0
+        ? "no difference"
+        : size.words() + (more.signum() > 0 ? " more" : " less");
   }
 
   /** Name of its field in forms. */

@@ -13,6 +13,7 @@ import org.loomwright.model.workspace.KitOrders;
 import org.loomwright.model.workspace.NamedText;
 import org.loomwright.model.workspace.Read;
 import org.loomwright.model.workspace.WorkspaceReader;
+import org.loomwright.papers.hand.GuidePrint;
 import org.loomwright.store.DocumentKey;
 import org.loomwright.store.Release;
 import org.loomwright.store.Store;
@@ -81,8 +82,17 @@ public final class JobDesk implements AutoCloseable {
                     .filter(one -> one.number() == number)
                     .findFirst());
     if (release.isEmpty()) {
-      return new Missing(
-          "Release " + number + " of kit " + job.kit() + " is not kept here, so its guide is not.");
+      Missing missing =
+          new Missing(
+              "Release "
+                  + number
+                  + " of kit "
+                  + job.kit()
+                  + " is not kept here, and its guide is not that of the kit as it is now.");
+      // A workspace without its releases can still have the very guide the job was begun by.
+      return now.map(it -> basis(current.soon(it, patience)))
+          .filter(it -> !(it instanceof Known known) || isGuideOf(job, known.pages()))
+          .orElse(missing);
     }
     Seat seat = seat(store.orElseThrow(), release.get());
     return seat.order()
@@ -97,6 +107,10 @@ public final class JobDesk implements AutoCloseable {
                         + " of kit "
                         + job.kit()
                         + " can't be read any more; the papers of the release are still kept."));
+  }
+
+  private static boolean isGuideOf(Job job, KitPages pages) {
+    return job.guide().filter(it -> it.equals(GuidePrint.of(pages.plan()))).isPresent();
   }
 
   private static Basis basis(Planned planned) {

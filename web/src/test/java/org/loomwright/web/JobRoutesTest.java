@@ -1,0 +1,390 @@
+package org.loomwright.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.net.URI;
+import java.net.URLEncoder;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.loomwright.model.design.Step;
+import org.loomwright.model.hand.GuideRecordMaker;
+import org.loomwright.model.job.Job;
+import org.loomwright.model.job.Taken;
+import org.loomwright.model.json.DocumentBinder;
+import org.loomwright.model.json.GuideRecordText;
+import org.loomwright.model.json.JsonText;
+import org.loomwright.papers.hand.GuidePrint;
+import org.loomwright.web.job.DemoJobs;
+
+/** What the pages of jobs keep, merge and refuse. */
+class JobRoutesTest {
+  private static final Map<String, String> BEN = Map.of("who", "Ben Ortega");
+
+  @TempDir private Path folder;
+  private DemoStore store;
+  private DemoJobs jobs;
+  private Browser browser;
+
+  @BeforeEach
+  void open() {
+    store = DemoStore.in(folder);
+    jobs = DemoJobs.in(store.store());
+    browser = new Browser(store.pages());
+  }
+
+  @AfterEach
+  void close() {
+    store.close();
+  }
+
+  private static String form(Map<String, String> fields) {
+    return fields.entrySet().stream()
+        .map(it -> encoded(it.getKey()) + "=" + encoded(it.getValue()))
+        .collect(Collectors.joining("&"));
+  }
+
+  private static String encoded(String text) {
+    return URLEncoder.encode(text, StandardCharsets.UTF_8);
+  }
+
+  private HttpResponse<String> post(String path, String... fields) {
+    Map<String, String> all = new java.util.LinkedHashMap<>(BEN);
+    for (int i = 0; i < fields.length; i += 2) {
+      all.put(fields[i], fields[i + 1]);
+    }
+    return browser.post(path, form(all));
+  }
+
+  /** The page of a job once its kit is planned. */
+  private String ready(String path) {
+    for (int i = 0; i < 1200; i++) {
+      String page = browser.get(path).body();
+      if (!page.contains("The kit is being planned")) {
+        return page;
+      }
+      try {
+        Thread.sleep(100);
+      } catch (InterruptedException stopped) {
+        Thread.currentThread().interrupt();
+      }
+    }
+    throw new AssertionError(path + " was still being planned");
+  }
+
+  private Job job(String id) {
+    if (JsonText.parse(store.text(DemoJobs.key(id))) instanceof JsonText.Tree tree
+        && DocumentBinder.bind(tree.node()).good().orElse(null) instanceof Job job) {
+      return job;
+    }
+    throw new AssertionError(store.text(DemoJobs.key(id)));
+  }
+
+  private String number(String id) {
+    return Long.toString(store.number(DemoJobs.key(id)));
+  }
+
+  @Test
+  void ticksOfTwoPhonesMerge() {
+    jobs.underWay("half", 34);
+    ready("/job/half");
+    List<Step> next = jobs.way().subList(34, 37);
+    String seen = number("half");
+    Step one = next.get(0);
+    Step other = jobs.way().get(33);
+    HttpResponse<String> first =
+        post("/job/half/tick", "step", one.id(), "basedOn", seen, "done", "yes");
+    assertThat(first.statusCode()).as(first.body()).isEqualTo(303);
+    HttpResponse<String> second =
+        post("/job/half/tick", "step", other.id(), "basedOn", seen, "done", "no");
+    assertThat(second.statusCode()).as(second.body()).isEqualTo(303);
+    assertThat(job("half").done()).contains(one.id()).doesNotContain(other.id());
+    // One after the other, both from the page as it was.
+    String again = number("half");
+    assertThat(
+            post("/job/half/tick", "step", other.id(), "basedOn", again, "done", "yes")
+                .statusCode())
+        .isEqualTo(303);
+    assertThat(
+            post("/job/half/otherwise", "step", other.id(), "was", "a clip is missing")
+                .statusCode())
+        .isEqualTo(303);
+    assertThat(
+            post("/job/half/take", "step", "measure/rest", "basedOn", again,
+                    "value.rest-voltage", "12.5")
+                .statusCode())
+        .isEqualTo(303);
+    assertThat(job("half").done()).contains(one.id(), other.id());
+    assertThat(job("half").taken("rest-voltage").map(Taken::value)).contains("12.5 V");
+    assertThat(job("half").deviations()).hasSize(1);
+  }
+
+  @Test
+  void valuesOfTwoPhonesThatDifferAreAskedAbout() {
+    jobs.underWay("half", 34);
+    ready("/job/half");
+    String seen = number("half");
+    assertThat(value(seen, "12.5").statusCode()).isEqualTo(303);
+    HttpResponse<String> other = value(seen, "12.9");
+    assertThat(other.statusCode()).isEqualTo(409);
+    assertThat(other.body()).contains("12.5 V", "12.9 V");
+  }
+
+  private HttpResponse<String> value(String basedOn, String volts) {
+    return post(
+        "/job/half/take",
+        "step",
+        "measure/rest",
+        "basedOn",
+        basedOn,
+        "value.rest-voltage",
+        volts);
+  }
+
+  @Test
+  void stepsKeepTheirOrderWhereItMatters() {
+    jobs.underWay("half", 5);
+    ready("/job/half");
+    Step isolate =
+        jobs.way().stream().filter(it -> it.id().equals("act/isolate")).findFirst().orElseThrow();
+    assertRefused(tick("half", isolate.id()), "first comes step");
+    Step land =
+        jobs.way().stream().filter(it -> it.id().startsWith("land/")).findFirst().orElseThrow();
+    assertRefused(tick("half", land.id()), "first comes step");
+    assertRefused(tick("half", "measure/drop"), "first comes step");
+    assertRefused(tick("half", "nothing"), "the guide has no such step");
+    assertRefused(tick("half", "ask/rear-feed"), "a question is done when it is answered");
+    Step off =
+        jobs.plan().guide().steps().stream()
+            .filter(it -> !jobs.way().contains(it))
+            .findFirst()
+            .orElseThrow();
+    assertRefused(tick("half", off.id()), "not on the way of this vehicle");
+    Step caution = jobs.way().get(0);
+    assertRefused(
+        post(
+            "/job/half/tick", "step", caution.id(), "basedOn", number("half"), "done", "no"),
+        "was done on the strength of it");
+    assertThat(number("half")).isEqualTo("1");
+  }
+
+  private HttpResponse<String> tick(String id, String step) {
+    return post("/job/" + id + "/tick", "step", step, "basedOn", number(id), "done", "yes");
+  }
+
+  private static void assertRefused(HttpResponse<String> answer, String why) {
+    assertThat(answer.statusCode()).isEqualTo(422);
+    assertThat(answer.body()).contains("Not saved").contains(why);
+  }
+
+  @Test
+  void nonsenseIsRefusedInWords() throws IOException {
+    jobs.underWay("half", 5).survey("seen").complete("over", true).complete("full", false);
+    ready("/job/half");
+    assertThat(browser.get("/job/none").statusCode()).isEqualTo(404);
+    assertThat(post("/job/none/tick", "step", "x").statusCode()).isEqualTo(404);
+    assertRefused(value(number("half"), "12,4"), "write a point in place of the comma: 12.4");
+    assertRefused(value(number("half"), "plenty"), "is no number");
+    assertRefused(value(number("half"), "12.4 A"), "in V, not in");
+    assertRefused(value(number("half"), ""), "write down at least one value");
+    assertRefused(value("0", "12.6"), "too old");
+    assertRefused(
+        post("/job/half/survey", "question", "7000", "value", "yes"), "no such question");
+    String tow = question("tow-prep");
+    assertRefused(post("/job/half/survey", "question", tow, "value", "x"), "choose one of");
+    assertRefused(post("/job/half/otherwise", "step", "measure/rest", "was", " "), "write what");
+    assertRefused(post("/job/seen/begin", "partNumber", "X"), "is not released");
+    assertRefused(tick("seen", "measure/rest"), "fitting has not begun");
+    assertRefused(post("/job/seen/release", "release", "7"), "choose one of the releases");
+    assertRefused(post("/job/half/sign", "when", "2026-11-26"), "something stands against it");
+    assertRefused(post("/job/full/sign", "when", "2026-11-26"), "something stands against it");
+    assertRefused(post("/job/over/reopen", "reason", ""), "write why");
+    assertRefused(tick("over", "measure/rest"), "this job is over");
+    assertRefused(post("/job/over/survey", "question", tow, "value", "yes"), "this job is over");
+    assertRefused(post("/new/job", "kit", "nothing 1", "vehicleNote", "x"), "choose the kit");
+    assertRefused(
+        post("/new/job", "kit", "crew-comfort 9", "vehicleNote", "x"), "no such release");
+    assertRefused(
+        post("/new/job", "kit", "crew-comfort 1", "vehicleNote", "x", "when", "yesterday"),
+        "yesterday");
+    assertThat(upload("/job/half/photo", "photo", "a.jpg", new byte[] {1, 2, 3}).statusCode())
+        .isEqualTo(422);
+    assertThat(browser.get("/job/seen/as-fitted.pdf").statusCode()).isEqualTo(404);
+  }
+
+  private String question(String trait) {
+    return jobs.plan().guide().steps().stream()
+        .filter(it -> it.ask().filter(ask -> ask.trait().equals(trait)).isPresent())
+        .map(it -> Integer.toString(it.number()))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void anotherAnswerNamesTheStepsItTouches() {
+    jobs.underWay("half", 34);
+    ready("/job/half");
+    String question = question("rear-feed");
+    HttpResponse<String> asked =
+        post(
+            "/job/half/survey", "question", question, "number", "0.2", "basedOn", number("half"));
+    assertThat(asked.statusCode()).isEqualTo(422);
+    assertThat(asked.body()).contains("That touches what is done", "Lay lead L1");
+    HttpResponse<String> sure =
+        post(
+            "/job/half/survey",
+            "question",
+            question,
+            "number",
+            "0.2 V",
+            "basedOn",
+            number("half"),
+            "sure",
+            "yes");
+    assertThat(sure.statusCode()).isEqualTo(303);
+    assertThat(job("half").answers()).containsEntry("rear-feed", "no");
+    assertThat(browser.get("/job/half").body()).contains("done, but not called for");
+    assertThat(browser.get("/job/half/sign").body()).contains("undo them");
+  }
+
+  @Test
+  void aJobThatIsOverIsOpenedAgainWithAReason() {
+    jobs.complete("over", true);
+    assertThat(ready("/job/over/steps?step=4")).doesNotContain("Write the values down</button>");
+    HttpResponse<String> opened = post("/job/over/reopen", "reason", "wrong serial number");
+    assertThat(opened.statusCode()).isEqualTo(303);
+    assertThat(job("over").signOff()).isEmpty();
+    assertThat(browser.get("/history/job/over").body())
+        .contains("opened again: wrong serial number");
+  }
+
+  @Test
+  void theRecordOfAGuideEqualsWhatWasEntered() throws IOException {
+    jobs.complete("full", false).underWay("empty", 0);
+    ready("/job/full");
+    Job entered = job("full");
+    String record = record(entered);
+    HttpResponse<String> shown =
+        upload("/job/empty/take-in", "file", "x.guide-record.json", bytes(record));
+    assertThat(shown.statusCode()).as(shown.body()).isEqualTo(200);
+    assertThat(shown.body()).contains("What it changes", "11.9 V", "the loom runs on the other");
+    assertThat(number("empty")).as("nothing is saved before it is accepted").isEqualTo("1");
+    HttpResponse<String> accepted =
+        post("/job/empty/take-in/accept", "basedOn", number("empty"), "record", record);
+    assertThat(accepted.statusCode()).as(accepted.body()).isEqualTo(303);
+    assertSame(job("empty"), entered);
+
+    HttpResponse<String> fresh = post("/jobs/take-in/accept", "record", record);
+    assertThat(fresh.statusCode()).as(fresh.body()).isEqualTo(303);
+    String id = fresh.headers().firstValue("Location").orElse("").replaceAll("/job/|\\?.*", "");
+    assertSame(job(id), entered);
+  }
+
+  private static void assertSame(Job taken, Job entered) {
+    assertThat(taken.answers()).isEqualTo(entered.answers());
+    assertThat(taken.done()).containsExactlyInAnyOrderElementsOf(entered.done());
+    assertThat(taken.taken())
+        .extracting(Taken::reading, Taken::value)
+        .containsExactlyInAnyOrderElementsOf(
+            entered.taken().stream()
+                .map(it -> org.assertj.core.groups.Tuple.tuple(it.reading(), it.value()))
+                .toList());
+    assertThat(taken.deviations()).extracting(it -> it.was())
+        .containsExactlyInAnyOrderElementsOf(
+            entered.deviations().stream().map(it -> it.was()).toList());
+    assertThat(taken.serial()).isEqualTo(entered.serial());
+    assertThat(taken.partNumber()).isEqualTo(entered.partNumber());
+    assertThat(taken.state()).isEqualTo(entered.state());
+    assertThat(taken.guide()).isEqualTo(entered.guide());
+  }
+
+  private String record(Job job) {
+    Instant begun = Instant.parse("2026-11-26T09:12:00Z");
+    return GuideRecordText.write(
+        GuideRecordMaker.of(
+            job, jobs.plan(), GuidePrint.of(jobs.plan()), List.of(), begun, begun));
+  }
+
+  @Test
+  void otherRecordsAreRefusedInWords() throws IOException {
+    jobs.complete("full", false).underWay("empty", 0);
+    ready("/job/full");
+    String record = record(job("full"));
+    String print = GuidePrint.of(jobs.plan());
+    assertNotTaken(record.replace(print, "0123456789abcdef"), "another guide");
+    assertNotTaken(record.replace("000017", "000018"), "serial");
+    assertNotTaken(record.substring(0, record.length() / 2), "");
+    assertNotTaken("{}", "");
+    assertNotTaken("what?", "");
+    assertNotTaken(record.replace("crew-comfort", "other-kit"), "other-kit");
+    HttpResponse<String> picture =
+        upload("/job/empty/take-in", "file", "photo.jpg", DemoJobs.photo());
+    assertThat(picture.statusCode()).isEqualTo(422);
+    assertThat(picture.body()).contains("no code was found");
+    assertThat(upload("/jobs/take-in", "file", "x", new byte[] {(byte) 0xc3, 0x28}).body())
+        .contains("the file is no text");
+    assertThat(number("empty")).isEqualTo("1");
+  }
+
+  private void assertNotTaken(String record, String why) throws IOException {
+    HttpResponse<String> shown = upload("/job/empty/take-in", "file", "x.json", bytes(record));
+    assertThat(shown.statusCode()).as(record).isEqualTo(422);
+    assertThat(shown.body()).contains("Not taken in").contains(why);
+    assertThat(post("/job/empty/take-in/accept", "basedOn", "1", "record", record).statusCode())
+        .isEqualTo(422);
+  }
+
+  private static byte[] bytes(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
+  }
+
+  private HttpResponse<String> upload(String path, String field, String name, byte[] file)
+      throws IOException {
+    String edge = "----edge";
+    ByteArrayOutputStream body = new ByteArrayOutputStream();
+    body.write(
+        bytes(
+            "--" + edge + "\r\nContent-Disposition: form-data; name=\"who\"\r\n\r\nBen\r\n--" + edge
+                + "\r\nContent-Disposition: form-data; name=\"" + field + "\"; filename=\"" + name
+                + "\"\r\nContent-Type: application/octet-stream\r\n\r\n"));
+    body.write(file);
+    body.write(bytes("\r\n--" + edge + "--\r\n"));
+    HttpRequest request =
+        HttpRequest.newBuilder(URI.create(store.pages().address()).resolve(path))
+            .header("Content-Type", "multipart/form-data; boundary=" + edge)
+            .POST(HttpRequest.BodyPublishers.ofByteArray(body.toByteArray()))
+            .build();
+    try {
+      return HttpClient.newHttpClient()
+          .send(request, HttpResponse.BodyHandlers.ofString(StandardCharsets.UTF_8));
+    } catch (InterruptedException stopped) {
+      Thread.currentThread().interrupt();
+      throw new AssertionError(path, stopped);
+    }
+  }
+
+  @Test
+  void aPhotoIsKeptWithItsStep() throws IOException {
+    jobs.underWay("half", 5);
+    ready("/job/half");
+    assertThat(upload("/job/half/photo", "photo", "IMG 1.jpg", DemoJobs.photo()).statusCode())
+        .isEqualTo(303);
+    assertThat(job("half").photos()).hasSize(1);
+    String file = job("half").photos().get(0).file();
+    assertThat(store.store().pictures().named(file)).isNotEqualTo(Optional.empty());
+    assertThat(browser.get("/job/half").body()).contains("found-photo");
+  }
+}

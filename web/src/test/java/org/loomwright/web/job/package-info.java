@@ -1,0 +1,4 @@
+@NullMarked
+package org.loomwright.web.job;
+
+import org.jspecify.annotations.NullMarked;
