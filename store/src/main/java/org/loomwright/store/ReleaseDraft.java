@@ -3,6 +3,7 @@ package org.loomwright.store;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.loomwright.model.design.Verdict;
 
@@ -15,9 +16,21 @@ import org.loomwright.model.design.Verdict;
  * @param verdict what its proof and checks came to
  * @param pack bytes of every file of its pack by file name, up to 64 MB a file and 200 MB in all
  * @param by who releases; their reason is required where the verdict is marginal
+ * @param number number that its papers name; absent where they name none
  */
 public record ReleaseDraft(
-    String kit, List<Pin> pins, Verdict verdict, Map<String, byte[]> pack, Signature by) {
+    String kit,
+    List<Pin> pins,
+    Verdict verdict,
+    Map<String, byte[]> pack,
+    Signature by,
+    Optional<Long> number) {
+  /** A draft whose papers name no number. */
+  public ReleaseDraft(
+      String kit, List<Pin> pins, Verdict verdict, Map<String, byte[]> pack, Signature by) {
+    this(kit, pins, verdict, pack, by, Optional.empty());
+  }
+
   public ReleaseDraft {
     pins = pins.stream().sorted(java.util.Comparator.comparing(Pin::key)).toList();
     pack = Collections.unmodifiableMap(new TreeMap<>(pack));

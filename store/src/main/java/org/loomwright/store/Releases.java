@@ -27,8 +27,8 @@ public final class Releases {
    * Releases a kit.
    *
    * @throws StoreException when a check fails, a marginal one has no reason, a pinned revision is
-   *     not in the store, or a document, or the pack, is missing, or the pack is too large; nothing
-   *     is written then
+   *     not in the store, or a document, or the pack, is missing, or the pack is too large, or its
+   *     papers name another number than it would get; nothing is written then
    */
   public Release release(ReleaseDraft draft) {
     checkDraft(draft);
@@ -38,12 +38,16 @@ public final class Releases {
           for (Pin pin : draft.pins()) {
             pins.add(new Release.PinnedText(pin, hash(handle, draft, pin)));
           }
-          long number =
-              ReleaseRows.of(handle, draft.kit()).stream()
-                      .mapToLong(Release::number)
-                      .max()
-                      .orElse(0)
-                  + 1;
+          long number = next(ReleaseRows.of(handle, draft.kit()));
+          if (draft.number().filter(it -> it != number).isPresent()) {
+            throw refused(
+                draft,
+                "its papers name number "
+                    + draft.number().get()
+                    + ", but the next release is number "
+                    + number
+                    + ", as another was made meanwhile; release it again");
+          }
           Instant now = clock.instant().truncatedTo(ChronoUnit.MILLIS);
           Map<String, String> pack = new TreeMap<>();
           draft
@@ -64,6 +68,15 @@ public final class Releases {
               ReleaseRows.seal(tail.seal(), tail.seq() + 1, release));
           return release;
         });
+  }
+
+  /** Number that the next release of a kit gets. */
+  public long next(String kit) {
+    return next(of(kit));
+  }
+
+  private static long next(List<Release> known) {
+    return known.stream().mapToLong(Release::number).max().orElse(0) + 1;
   }
 
   /** All releases of a kit, newest first. */

@@ -83,6 +83,11 @@ class ReleasesTest {
           store,
           new ReleaseDraft("trailer", good.pins(), Verdict.HOLDS, Map.of(), BEN),
           "its pack has no files; write the pack first");
+      assertThat(store.releases().next("trailer")).isEqualTo(1);
+      assertRefused(
+          store,
+          new ReleaseDraft("trailer", good.pins(), Verdict.HOLDS, PACK, BEN, Optional.of(2L)),
+          "its papers name number 2, but the next release is number 1");
       byte[] large = new byte[PackFiles.LARGEST_FILE + 1];
       assertRefused(
           store,

@@ -8,12 +8,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import org.loomwright.drawing.board.BoardTooSmall;
 import org.loomwright.model.kit.Kit;
 import org.loomwright.model.kit.KitOrder;
+import org.loomwright.papers.fit.FitCheckPage;
+import org.loomwright.papers.hand.HandGuide;
 import org.loomwright.papers.words.CheckRow;
 import org.loomwright.planner.difference.Change;
 import org.loomwright.planner.difference.PlanDifference;
+import org.loomwright.planner.fit.FitCheck;
 import org.loomwright.web.shop.KitPages;
 import org.loomwright.web.shop.PlanDesk;
 import org.loomwright.web.shop.Shop;
@@ -39,6 +43,10 @@ final class KitRoutes implements Routes {
     routes.post("/kit/{id}/again", ctx -> desk(ctx, bench.desk()::again));
     routes.get("/kit/{id}/verdict", this::verdict);
     routes.get("/kit/{id}/pack.zip", this::pack);
+    routes.get(
+        "/kit/{id}/guide.html",
+        ctx -> single(ctx, "guide", it -> HandGuide.text(it.order(), it.plan(), Optional.empty())));
+    routes.get("/kit/{id}/fit-check.html", ctx -> single(ctx, "fit-check", this::fitCheck));
     routes.get("/kit/{id}/sums/{number}", this::trace);
     routes.get("/kit/{id}/{stage}", this::kit);
   }
@@ -144,7 +152,11 @@ final class KitRoutes implements Routes {
       return;
     }
     try {
-      PackFile.send(ctx, pages.get().order().kit().id() + "-pack", PackFile.files(pages.get()));
+      String kit = pages.get().order().kit().id();
+      PackFile.send(
+          ctx,
+          kit + "-pack",
+          PackFile.files(pages.get(), PackFile.stamp(shop, kit, Optional.empty())));
     } catch (BoardTooSmall small) {
       writer.message(
           ctx,
@@ -152,5 +164,27 @@ final class KitRoutes implements Routes {
           "The pack can't be made",
           "The build board of the rules is too small: " + small.getMessage() + ".");
     }
+  }
+
+  private String fitCheck(KitPages it) {
+    int fitted = PackFile.stamp(bench.now(), it.order().kit().id(), Optional.empty()).verifiedOn();
+    return FitCheckPage.text(it.order(), it.plan(), FitCheck.of(it.order(), it.plan()), fitted);
+  }
+
+  /** One paper as a file to save: it has scripts of its own, which these pages do not run. */
+  private void single(Context ctx, String name, Function<KitPages, String> paper) {
+    Optional<KitPages> pages =
+        bench
+            .now()
+            .order(ctx.pathParam("id"))
+            .flatMap(it -> new KitView(it, Stage.PACK, bench.desk().of(it)).pages());
+    if (pages.isEmpty()) {
+      writer.nothing(ctx, "finished " + name);
+      return;
+    }
+    String stem = pages.get().order().kit().id().replaceAll("[^A-Za-z0-9-]", "_");
+    ctx.contentType("text/html; charset=utf-8")
+        .header("Content-Disposition", "attachment; filename=\"" + stem + "-" + name + ".html\"")
+        .result(paper.apply(pages.get()));
   }
 }

@@ -8,10 +8,14 @@ import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
+import org.loomwright.model.job.JobState;
+import org.loomwright.papers.PackStamp;
 import org.loomwright.papers.PackWriter;
 import org.loomwright.web.shop.KitPages;
+import org.loomwright.web.shop.Shop;
 
 /** The pack of a kit as one file. */
 final class PackFile {
@@ -23,21 +27,32 @@ final class PackFile {
   /**
    * Writes the papers.
    *
+   * @param stamp what they say of the kit beyond its plan
    * @return their bytes by the name of the file
    * @throws IOException when the temporary folder can't be written
    * @throws org.loomwright.drawing.board.BoardTooSmall when the harness finds no room on the board
    */
-  static Map<String, byte[]> files(KitPages kit) throws IOException {
+  static Map<String, byte[]> files(KitPages kit, PackStamp stamp) throws IOException {
     Path folder = Files.createTempDirectory("loomwright-pack");
     try {
       Map<String, byte[]> files = new LinkedHashMap<>();
-      for (Path file : PackWriter.write(kit.order(), kit.plan(), folder)) {
+      for (Path file : PackWriter.write(kit.order(), kit.plan(), folder, stamp)) {
         files.put(file.getFileName().toString(), Files.readAllBytes(file));
       }
       return files;
     } finally {
       remove(folder);
     }
+  }
+
+  /** What the papers of a kit say beyond its plan. */
+  static PackStamp stamp(Shop shop, String kit, Optional<Integer> release) {
+    return new PackStamp(
+        release,
+        (int)
+            shop.workspace().jobs().stream()
+                .filter(it -> it.kit().equals(kit) && it.state() == JobState.SIGNED_OFF)
+                .count());
   }
 
   /** Answers with files as one zip file; the same files give the same bytes. */

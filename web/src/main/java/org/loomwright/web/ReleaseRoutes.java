@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.loomwright.drawing.board.BoardTooSmall;
 import org.loomwright.model.design.Verdict;
 import org.loomwright.model.kit.Kit;
+import org.loomwright.papers.PackStamp;
 import org.loomwright.papers.words.Standing;
 import org.loomwright.store.Release;
 import org.loomwright.store.ReleaseDraft;
@@ -105,6 +106,9 @@ final class ReleaseRoutes implements Routes {
       return;
     }
     Verdict verdict = standing.marginal().isEmpty() ? Verdict.HOLDS : Verdict.MARGINAL;
+    String id = pinned.get().order().kit().id();
+    long number = saver.store().releases().next(id);
+    PackStamp stamp = PackFile.stamp(bench.now(), id, Optional.of((int) number));
     try {
       Release made =
           saver
@@ -112,11 +116,12 @@ final class ReleaseRoutes implements Routes {
               .releases()
               .release(
                   new ReleaseDraft(
-                      pinned.get().order().kit().id(),
+                      id,
                       pinned.get().pins(),
                       verdict,
-                      PackFile.files(pages.get()),
-                      by.get()));
+                      PackFile.files(pages.get(), stamp),
+                      by.get(),
+                      Optional.of(number)));
       ctx.redirect(Href.release(made.kit()) + "?new=" + made.number(), HttpStatus.SEE_OTHER);
     } catch (StoreException refused) {
       page(ctx.status(HttpStatus.CONFLICT), "", String.valueOf(refused.getMessage()));

@@ -93,6 +93,16 @@ public final class Href {
     return finding(finding) + "/decide";
   }
 
+  /** The guide of a kit as one file. */
+  public static String handGuide(String kit) {
+    return "/kit/" + part(kit) + "/guide.html";
+  }
+
+  /** The fit check of a kit. */
+  public static String fitCheck(String kit) {
+    return "/kit/" + part(kit) + "/fit-check.html";
+  }
+
   /** How common the values of a vehicle's traits are. */
   public static String counts(String vehicle) {
     return vehicle(vehicle) + "/counts";
