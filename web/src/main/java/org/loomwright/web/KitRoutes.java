@@ -167,7 +167,7 @@ final class KitRoutes implements Routes {
   }
 
   private String fitCheck(KitPages it) {
-    int fitted = PackFile.stamp(bench.now(), it.order().kit().id(), Optional.empty()).verifiedOn();
+    int fitted = bench.now().workspace().fitted(it.order().kit().id());
     return FitCheckPage.text(it.order(), it.plan(), FitCheck.of(it.order(), it.plan()), fitted);
   }
 

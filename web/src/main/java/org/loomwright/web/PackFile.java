@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
-import org.loomwright.model.job.JobState;
 import org.loomwright.papers.PackStamp;
 import org.loomwright.papers.PackWriter;
 import org.loomwright.web.shop.KitPages;
@@ -47,12 +46,7 @@ final class PackFile {
 
   /** What the papers of a kit say beyond its plan. */
   static PackStamp stamp(Shop shop, String kit, Optional<Integer> release) {
-    return new PackStamp(
-        release,
-        (int)
-            shop.workspace().jobs().stream()
-                .filter(it -> it.kit().equals(kit) && it.state() == JobState.SIGNED_OFF)
-                .count());
+    return new PackStamp(release, shop.workspace().fitted(kit));
   }
 
   /** Answers with files as one zip file; the same files give the same bytes. */

@@ -62,7 +62,7 @@ public final class DemoCommand implements Callable<Integer> {
     Read read = files.read();
     KitOrder main = Orders.of(read, files.where(), Optional.of(MAIN_KIT)).get(0);
     List<KitOrder> all = Orders.of(read, files.where(), Optional.empty());
-    PackFolder folder = PackFolder.of(out);
+    PackFolder folder = PackFolder.of(out, Orders.documents(read));
 
     List<Planned> done = new ArrayList<>();
     done.add(Planned.of(main, false, Optional.of(folder), spec.commandLine().getErr()));

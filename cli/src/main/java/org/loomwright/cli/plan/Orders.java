@@ -12,6 +12,7 @@ import org.loomwright.model.workspace.KitOrders;
 import org.loomwright.model.workspace.LoadedFile;
 import org.loomwright.model.workspace.Problem;
 import org.loomwright.model.workspace.Read;
+import org.loomwright.model.workspace.Workspace;
 
 /** Finds the kits to be planned. */
 final class Orders {
@@ -59,6 +60,11 @@ final class Orders {
       throw Problems.asFailure(problems, where, OUTCOME);
     }
     return orders;
+  }
+
+  /** The documents of a workspace whose kits were found. */
+  static Workspace documents(Read read) {
+    return read instanceof Read.Good good ? good.workspace() : Workspace.empty();
   }
 
   private static String file(Read.Good good, Vehicle vehicle) {

@@ -7,25 +7,29 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.loomwright.cli.shell.WrongInput;
 import org.loomwright.drawing.board.BoardTooSmall;
 import org.loomwright.model.design.Plan;
 import org.loomwright.model.kit.KitOrder;
+import org.loomwright.model.workspace.Workspace;
+import org.loomwright.papers.PackStamp;
 import org.loomwright.papers.PackWriter;
 
 /**
  * Where a pack goes.
  *
  * @param folder folder, made when the pack is written
+ * @param workspace documents the kit is among
  */
-record PackFolder(Path folder) {
+record PackFolder(Path folder, Workspace workspace) {
 
   /**
    * The folder, looked at before long work is done for it.
    *
    * @throws WrongInput when nothing can be written there
    */
-  static PackFolder of(Path folder) {
+  static PackFolder of(Path folder, Workspace workspace) {
     Path there = folder.toAbsolutePath().normalize();
     while (!Files.exists(there)) {
       Path parent = there.getParent();
@@ -40,7 +44,7 @@ record PackFolder(Path folder) {
     if (!Files.isWritable(there)) {
       throw wrong(folder, "nothing may be written in " + there);
     }
-    return new PackFolder(folder);
+    return new PackFolder(folder, workspace);
   }
 
   /**
@@ -56,7 +60,7 @@ record PackFolder(Path folder) {
               + "' can't name a folder; plan this kit alone with --kit, or use letters, digits and"
               + " hyphens in its id.");
     }
-    return of(folder.resolve(kit));
+    return of(folder.resolve(kit), workspace);
   }
 
   /**
@@ -66,7 +70,8 @@ record PackFolder(Path folder) {
    */
   List<Path> write(KitOrder order, Plan plan) {
     try {
-      return PackWriter.write(order, plan, folder);
+      int fitted = workspace.fitted(order.kit().id());
+      return PackWriter.write(order, plan, folder, new PackStamp(Optional.empty(), fitted));
     } catch (BoardTooSmall small) {
       throw new WrongInput(
           "rules '"

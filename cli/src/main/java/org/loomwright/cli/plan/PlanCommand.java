@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.loomwright.model.kit.KitOrder;
+import org.loomwright.model.workspace.Read;
 import org.loomwright.model.workspace.WorkspaceReader;
 import org.loomwright.papers.PlanJson;
 import picocli.CommandLine.Command;
@@ -64,8 +65,9 @@ public final class PlanCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     PrintWriter results = spec.commandLine().getOut();
-    List<KitOrder> orders = Orders.of(WorkspaceReader.read(folder), folder.toString(), kit);
-    Optional<PackFolder> packs = out.map(PackFolder::of);
+    Read read = WorkspaceReader.read(folder);
+    List<KitOrder> orders = Orders.of(read, folder.toString(), kit);
+    Optional<PackFolder> packs = out.map(it -> PackFolder.of(it, Orders.documents(read)));
     boolean several = orders.size() > 1;
     if (several && !json) {
       results.println(

@@ -4,6 +4,7 @@ import java.util.List;
 import org.loomwright.model.equipment.Equipment;
 import org.loomwright.model.finding.Finding;
 import org.loomwright.model.job.Job;
+import org.loomwright.model.job.JobState;
 import org.loomwright.model.kit.Kit;
 import org.loomwright.model.parts.Parts;
 import org.loomwright.model.picture.Pictures;
@@ -57,5 +58,13 @@ public record Workspace(
         List.of(),
         List.of(),
         Pictures.none());
+  }
+
+  /** Number of vehicles a kit was fitted to and signed for. */
+  public int fitted(String kit) {
+    return (int)
+        jobs.stream()
+            .filter(it -> it.kit().equals(kit) && it.state() == JobState.SIGNED_OFF)
+            .count();
   }
 }

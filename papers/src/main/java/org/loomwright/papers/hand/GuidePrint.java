@@ -23,9 +23,13 @@ public final class GuidePrint {
 
   /** SHA-256 (FIPS 180-4) of a text in UTF-8, as hexadecimal digits in lower case. */
   static String sha256(String text) {
+    return HexFormat.of().formatHex(digest(text));
+  }
+
+  /** SHA-256 of a text in UTF-8, 32 bytes. */
+  static byte[] digest(String text) {
     try {
-      MessageDigest digest = MessageDigest.getInstance("SHA-256");
-      return HexFormat.of().formatHex(digest.digest(text.getBytes(StandardCharsets.UTF_8)));
+      return MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
     } catch (NoSuchAlgorithmException e) {
       throw new IllegalStateException("every Java platform has SHA-256", e);
     }

@@ -4,13 +4,13 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.IntFunction;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.loomwright.model.design.Plan;
 import org.loomwright.model.kit.KitOrder;
 import org.loomwright.papers.page.Html;
@@ -71,7 +71,7 @@ public final class HandGuide {
         + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
         + "<meta name=\"color-scheme\" content=\"light dark\">\n"
         + "<meta name=\"format-detection\" content=\"telephone=no\">\n<title>"
-        + ascii(Html.escape("Guide: " + order.kit().name()), "&#", ";")
+        + references(Html.escape("Guide: " + order.kit().name()))
         + "</title>\n<style>"
         + style
         + "</style>\n</head>\n<body>\n"
@@ -108,43 +108,24 @@ public final class HandGuide {
     }
   }
 
+  /** As a policy names it. */
   private static String hash(String text) {
-    try {
-      MessageDigest digest = MessageDigest.getInstance("SHA-256");
-      return "sha256-"
-          + Base64.getEncoder()
-              .encodeToString(digest.digest(text.getBytes(StandardCharsets.UTF_8)));
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java platform has SHA-256", e);
-    }
+    return "sha256-" + Base64.getEncoder().encodeToString(GuidePrint.digest(text));
   }
 
   /** JSON text with all that is not ASCII written as escapes. */
   private static String ascii(String json) {
-    StringBuilder out = new StringBuilder(json.length() + 64);
-    for (int i = 0; i < json.length(); i++) {
-      char c = json.charAt(i);
-      if (c < 0x7F) {
-        out.append(c);
-      } else {
-        out.append(String.format(Locale.ROOT, "\\u%04x", (int) c));
-      }
-    }
-    return out.toString();
+    return plain(json.chars(), c -> String.format(Locale.ROOT, "\\u%04x", c));
   }
 
-  private static String ascii(String words, String before, String after) {
-    StringBuilder out = new StringBuilder(words.length());
-    words
-        .codePoints()
-        .forEach(
-            c -> {
-              if (c < 0x7F) {
-                out.appendCodePoint(c);
-              } else {
-                out.append(before).append(c).append(after);
-              }
-            });
-    return out.toString();
+  /** Markup with all that is not ASCII written as references. */
+  private static String references(String markup) {
+    return plain(markup.codePoints(), c -> "&#" + c + ";");
+  }
+
+  private static String plain(IntStream characters, IntFunction<String> otherwise) {
+    return characters
+        .mapToObj(c -> c < 0x7F ? Character.toString(c) : otherwise.apply(c))
+        .collect(Collectors.joining());
   }
 }

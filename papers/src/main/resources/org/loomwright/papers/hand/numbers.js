@@ -42,7 +42,7 @@ function readNumber(typed, said, unit, negative) {
     }
     digits = comma[1] + '.' + comma[2];
   }
-  if (!/^[0-9]+(\.[0-9]+)?$/.test(digits) || digits.length > 12) {
+  if (!/^[0-9]+(\.[0-9]+)?$/.test(digits) || digits.length > 9) {
     return {fault: '"' + shortened(typed) + '" is not a number. Type digits with one point at most,'
       + ' such as 12.6.'};
   }

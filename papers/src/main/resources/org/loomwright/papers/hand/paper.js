@@ -31,8 +31,7 @@ function paperStep(step) {
     step.why ? el('p', {}, 'Why it matters: ' + step.why) : null,
     step.kind === 'confirm' ? null : figureOf(step),
     step.ask ? el('ul', {}, step.ask.answers.map(function (it) {
-      return el('li', {}, '\u2610 ' + it.words + ': '
-        + (it.band ? bandWords(it.band) + '; ' : '') + it.expect);
+      return el('li', {}, '\u2610 ' + it.words + ': ' + seenWords(it));
     })) : null,
     step.readings.map(function (it) {
       return el('p', {}, nameOf(it) + ': ____________ ' + (it.kind === 'number' ? unitOf(it) : '')

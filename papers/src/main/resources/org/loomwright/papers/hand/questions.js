@@ -23,8 +23,7 @@ function questionForm(step) {
     parts.push(el('ul', {'class': 'meanings'}, ask.answers.map(function (it) {
       var chosen = chosenAnswer(step) === it.value;
       return el('li', {'class': chosen ? 'chosen' : ''}, [
-        el('b', {}, (chosen ? '\u2713 ' : '') + bandWords(it.band)),
-        ': ' + it.words, it.expect ? ' (' + it.expect + ')' : ''
+        el('b', {}, (chosen ? '\u2713 ' : '') + seenWords(it)), ': ' + it.words
       ]);
     })));
   } else {
@@ -36,6 +35,13 @@ function questionForm(step) {
     }));
   }
   return el('div', {'class': 'question'}, parts);
+}
+
+// What is seen or read for an answer; said once where the words say no more than the band.
+function seenWords(answer) {
+  var band = answer.band ? bandWords(answer.band) : '';
+  return !band || answer.expect.replace(/\s/g, '') === band.replace(/\s/g, '') ? answer.expect
+    : band + (answer.expect ? '; ' + answer.expect : '');
 }
 
 // The answer picked on the screen, or given before.

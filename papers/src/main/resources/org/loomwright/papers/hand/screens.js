@@ -161,7 +161,7 @@ function stepScreen() {
     button('back', 'second', 'Back', function () { goBack(way, step); }),
     button('forward', 'first', (isDone(step) ? 'Go on' : DONE_WORDS[step.kind]) + ' \u2192',
       function () { forward(way, step); })
-  ], 'step');
+  ], has(step, 'picture') ? 'step' : '');
 }
 
 function topBar(way, step) {
