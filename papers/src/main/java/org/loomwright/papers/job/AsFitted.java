@@ -112,7 +112,10 @@ public final class AsFitted {
     job.owner().ifPresent(it -> JobPaper.fact(html, "Owner", it));
     JobPaper.fact(html, "Part number", job.partNumber().orElse("not noted"));
     JobPaper.fact(html, "Serial number", job.serial().orElse("not noted"));
-    JobPaper.fact(html, job.state() == JobState.SURVEY ? "Surveyed by" : "Fitted by", job.by() + ", " + job.when());
+    JobPaper.fact(
+        html,
+        job.state() == JobState.SURVEY ? "Surveyed by" : "Fitted by",
+        job.by() + ", " + job.when());
     JobPaper.fact(html, "Job", job.id() + ", " + job.name());
     JobPaper.fact(html, "Guide", job.guide().map(it -> "fingerprint " + it).orElse("not noted"));
     html.close("table").close("td").open("td", "code");
@@ -303,14 +306,20 @@ public final class AsFitted {
         .ifPresentOrElse(
             html::picture,
             () -> html.line("p", "", "The photo " + photo.file() + " is not at hand."));
-    html.line("p", "", photo.shows().orElse(photo.file()) + photo.step().map(it -> "\n" + step(it)).orElse(""));
+    html.line(
+        "p",
+        "",
+        photo.shows().orElse(photo.file()) + photo.step().map(it -> "\n" + step(it)).orElse(""));
   }
 
   private void cautions() {
     Set<String> said = new LinkedHashSet<>();
     for (Step it : fitted.way()) {
       if (it.kind() == StepKind.CAUTION && said.add(it.title() + "\n" + it.text())) {
-        html.open("div", "box").line("p", "title", it.title()).line("p", "", it.text()).close("div");
+        html.open("div", "box")
+            .line("p", "title", it.title())
+            .line("p", "", it.text())
+            .close("div");
       }
     }
     if (said.isEmpty()) {
