@@ -165,4 +165,13 @@ final class Fitted {
     java.util.Collections.reverse(back);
     return back;
   }
+
+  /** A step by its printed number and title; one the guide does not have by its id. */
+  String stepWords(String id) {
+    return plan()
+        .guide()
+        .step(id)
+        .map(it -> "step " + it.number() + ", " + it.title())
+        .orElse("step " + id);
+  }
 }
