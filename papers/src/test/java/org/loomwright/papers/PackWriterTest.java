@@ -25,6 +25,7 @@ class PackWriterTest {
             "leads.csv",
             "cut-list.xlsx",
             "parts.xlsx",
+            "guide.html",
             "result.json");
     assertThat(files).allSatisfy(it -> assertThat(it).exists().isNotEmptyFile());
   }

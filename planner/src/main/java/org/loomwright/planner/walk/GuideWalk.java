@@ -116,7 +116,7 @@ public final class GuideWalk {
   public List<Stage> stages() {
     return plan.guide().steps().stream()
         .filter(it -> reached.containsKey(it.id()))
-        .map(it -> new Stage(it, served.equals(reached.get(it.id()))))
+        .map(it -> new Stage(it, served.equals(reached.getOrDefault(it.id(), builds.none()))))
         .toList();
   }
 
