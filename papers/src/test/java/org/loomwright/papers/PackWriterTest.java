@@ -26,6 +26,7 @@ class PackWriterTest {
             "cut-list.xlsx",
             "parts.xlsx",
             "guide.html",
+            "fit-check.html",
             "result.json");
     assertThat(files).allSatisfy(it -> assertThat(it).exists().isNotEmptyFile());
   }

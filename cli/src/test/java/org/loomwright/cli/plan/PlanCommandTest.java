@@ -27,6 +27,7 @@ class PlanCommandTest {
           "cut-list.xlsx",
           "parts.xlsx",
           "guide.html",
+          "fit-check.html",
           "result.json");
 
   @TempDir private Path temp;
@@ -203,7 +204,8 @@ class PlanCommandTest {
             "\nThe pack is in "
                 + out
                 + ": pack.pdf, calculations.pdf, leads.csv, cut-list.xlsx, parts.xlsx, board.pdf,"
-                + " board-sheet.pdf, board-1.svg, board-1.dxf, guide.html, result.json\n");
+                + " board-sheet.pdf, board-1.svg, board-1.dxf, guide.html, fit-check.html,"
+                + " result.json\n");
     List<byte[]> before = contents(out);
     assertThat(before).allSatisfy(bytes -> assertThat(bytes).isNotEmpty());
 
