@@ -13,6 +13,8 @@ import java.util.stream.Stream;
 import org.loomwright.model.design.Plan;
 import org.loomwright.model.kit.KitOrder;
 import org.loomwright.papers.board.BoardFiles;
+import org.loomwright.papers.fit.FitCheckPage;
+import org.loomwright.papers.hand.HandGuide;
 import org.loomwright.papers.page.Fonts;
 import org.loomwright.papers.page.OutlineLettering;
 import org.loomwright.papers.page.PdfFile;
@@ -20,6 +22,7 @@ import org.loomwright.papers.section.CalculationDocument;
 import org.loomwright.papers.section.Pack;
 import org.loomwright.papers.section.PackDocument;
 import org.loomwright.papers.words.Names;
+import org.loomwright.planner.fit.FitCheck;
 
 /** Writes the pack of a kit: what is needed to make, price, fit and judge it. */
 public final class PackWriter {
@@ -27,20 +30,22 @@ public final class PackWriter {
 
   /**
    * Writes {@code pack.pdf}, {@code calculations.pdf}, {@code leads.csv}, {@code cut-list.xlsx},
-   * {@code parts.xlsx}, the files of the build board and {@code result.json}. Files of these names
-   * are replaced, and drawings of board sheets that the harness no longer has are removed; nothing
-   * else is touched. All are made before the first is written, so a pack is never half of one plan
-   * and half of another.
+   * {@code parts.xlsx}, the files of the build board, the guide for the hand as {@code guide.html},
+   * {@code fit-check.html} and {@code result.json}. Files of these names are replaced, and drawings
+   * of board sheets that the harness no longer has are removed; nothing else is touched. All are
+   * made before the first is written, so a pack is never half of one plan and half of another.
    *
    * @param order the kit with its documents
    * @param plan its plan
    * @param outDir folder, made if it is not there
+   * @param stamp what it says of the kit beyond its plan
    * @return the files, in the order named
    * @throws IOException when a file can't be written
    * @throws org.loomwright.drawing.board.BoardTooSmall when the harness finds no room on the board
    *     of the rules
    */
-  public static List<Path> write(KitOrder order, Plan plan, Path outDir) throws IOException {
+  public static List<Path> write(KitOrder order, Plan plan, Path outDir, PackStamp stamp)
+      throws IOException {
     Names names = new Names(order, plan);
     Map<String, byte[]> files = new LinkedHashMap<>();
     Fonts fonts = Fonts.load();
@@ -51,6 +56,13 @@ public final class PackWriter {
     files.put("cut-list.xlsx", CutListBook.of(names));
     files.put("parts.xlsx", PartsBook.of(names));
     files.putAll(BoardFiles.of(plan, order, fonts));
+    files.put(
+        "guide.html",
+        HandGuide.text(order, plan, stamp.release()).getBytes(StandardCharsets.UTF_8));
+    files.put(
+        "fit-check.html",
+        FitCheckPage.text(order, plan, FitCheck.of(order, plan), stamp.verifiedOn())
+            .getBytes(StandardCharsets.US_ASCII));
     files.put("result.json", PlanJson.text(plan).getBytes(StandardCharsets.UTF_8));
     Files.createDirectories(outDir);
     removeOldSheets(outDir, files.keySet());
@@ -59,6 +71,11 @@ public final class PackWriter {
       written.add(Files.write(outDir.resolve(file.getKey()), file.getValue()));
     }
     return List.copyOf(written);
+  }
+
+  /** As {@link #write(KitOrder, Plan, Path, PackStamp)}, for a kit that is not released. */
+  public static List<Path> write(KitOrder order, Plan plan, Path outDir) throws IOException {
+    return write(order, plan, outDir, PackStamp.none());
   }
 
   // A sheet left from an earlier plan would be built to its old lengths.

@@ -25,6 +25,8 @@ class PackWriterTest {
             "leads.csv",
             "cut-list.xlsx",
             "parts.xlsx",
+            "guide.html",
+            "fit-check.html",
             "result.json");
     assertThat(files).allSatisfy(it -> assertThat(it).exists().isNotEmptyFile());
   }

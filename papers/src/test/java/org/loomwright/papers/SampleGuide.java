@@ -7,10 +7,10 @@ import org.loomwright.model.condition.Condition;
 import org.loomwright.model.design.Act;
 import org.loomwright.model.design.Answer;
 import org.loomwright.model.design.Ask;
+import org.loomwright.model.design.Band;
 import org.loomwright.model.design.Edge;
 import org.loomwright.model.design.Guide;
 import org.loomwright.model.design.Landing;
-import org.loomwright.model.design.Band;
 import org.loomwright.model.design.Reading;
 import org.loomwright.model.design.ReadingKind;
 import org.loomwright.model.design.Shown;
@@ -53,7 +53,8 @@ final class SampleGuide {
         "Is the vehicle prepared for towing?",
         TellHow.ASK_OWNER,
         "tow-prep",
-        new Answer("yes", "prepared for towing", "a coupling or a code on the order", Optional.empty()),
+        new Answer(
+            "yes", "prepared for towing", "a coupling or a code on the order", Optional.empty()),
         new Answer("no", "not prepared for towing", "no coupling, no code", Optional.empty()));
     ask(
         steps,
@@ -61,8 +62,16 @@ final class SampleGuide {
         "Measure at slot 9, upper blade, against ground",
         TellHow.MEASURE_LIVE,
         "rear-feed",
-        new Answer("yes", "rear section fed", "lamp bright", Optional.of(new Band(Optional.of(11.5), Optional.empty(), "V"))),
-        new Answer("no", "rear section dead", "1 V or less", Optional.of(new Band(Optional.empty(), Optional.of(1.0), "V"))));
+        new Answer(
+            "yes",
+            "rear section fed",
+            "lamp bright",
+            Optional.of(new Band(Optional.of(11.5), Optional.empty(), "V"))),
+        new Answer(
+            "no",
+            "rear section dead",
+            "1 V or less",
+            Optional.of(new Band(Optional.empty(), Optional.of(1.0), "V"))));
     act(steps, "isolate", "step-well", "Isolate the battery", new Act.Isolate(), Undo.EASILY);
     act(
         steps,
@@ -92,7 +101,8 @@ final class SampleGuide {
                     "rear-block",
                     "H-FUSE",
                     List.of("9"),
-                    new View(Side.MATING_SIDE, LatchDirection.LEFT))), List.of(),
+                    new View(Side.MATING_SIDE, LatchDirection.LEFT))),
+            List.of(),
             3));
     add(
         steps,
@@ -142,7 +152,8 @@ final class SampleGuide {
                     "floor",
                     "H-FLOOR",
                     List.of("1"),
-                    new View(Side.WIRE_SIDE, LatchDirection.DOWN))), List.of(),
+                    new View(Side.WIRE_SIDE, LatchDirection.DOWN))),
+            List.of(),
             4));
     act(steps, "connect", "step-well", "Connect the battery", new Act.Reconnect(), Undo.EASILY);
     steps.add(
@@ -243,7 +254,8 @@ final class SampleGuide {
             undo,
             List.of(),
             List.of(),
-            Optional.empty(), List.of(),
+            Optional.empty(),
+            List.of(),
             2));
   }
 
@@ -265,7 +277,8 @@ final class SampleGuide {
             undo,
             List.of(),
             List.of(),
-            Optional.empty(), List.of(),
+            Optional.empty(),
+            List.of(),
             5));
   }
 
@@ -287,7 +300,8 @@ final class SampleGuide {
             Undo.EASILY,
             List.of(),
             how.isReading() ? List.of("meter") : List.of(),
-            Optional.empty(), List.of(),
+            Optional.empty(),
+            List.of(),
             3));
   }
 }

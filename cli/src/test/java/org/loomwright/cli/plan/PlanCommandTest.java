@@ -26,6 +26,8 @@ class PlanCommandTest {
           "leads.csv",
           "cut-list.xlsx",
           "parts.xlsx",
+          "guide.html",
+          "fit-check.html",
           "result.json");
 
   @TempDir private Path temp;
@@ -202,7 +204,8 @@ class PlanCommandTest {
             "\nThe pack is in "
                 + out
                 + ": pack.pdf, calculations.pdf, leads.csv, cut-list.xlsx, parts.xlsx, board.pdf,"
-                + " board-sheet.pdf, board-1.svg, board-1.dxf, result.json\n");
+                + " board-sheet.pdf, board-1.svg, board-1.dxf, guide.html, fit-check.html,"
+                + " result.json\n");
     List<byte[]> before = contents(out);
     assertThat(before).allSatisfy(bytes -> assertThat(bytes).isNotEmpty());
 

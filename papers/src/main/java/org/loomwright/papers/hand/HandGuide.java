@@ -75,9 +75,8 @@ public final class HandGuide {
         + "</title>\n<style>"
         + style
         + "</style>\n</head>\n<body>\n"
-        + "<div id=\"damaged\" role=\"alert\"><h1>Do not work from this file</h1>"
-        + "<p>This file is damaged or incomplete: do not work from it; ask for a new one.</p>"
-        + "<p>The same is shown where scripts are switched off, as in the preview of a mail"
+        + "<div id=\"damaged\" role=\"alert\"><h1>This file is damaged or incomplete: do not"
+        + " work from it; ask for a new one.</h1><p>The same is shown where scripts are switched off, as in the preview of a mail"
         + " program: save the file and open it in a browser before you ask.</p></div>\n"
         + "<div id=\"app\" hidden></div>\n<div id=\"paper\" hidden></div>\n"
         + "<script type=\"application/json\" id=\"data\">"

@@ -1,27 +1,23 @@
 package org.loomwright.papers.section;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.loomwright.drawing.CavityMark;
-import org.loomwright.drawing.Face;
-import org.loomwright.drawing.FaceWords;
 import org.loomwright.model.design.Answer;
 import org.loomwright.model.design.Ask;
 import org.loomwright.model.design.Band;
 import org.loomwright.model.design.Shown;
 import org.loomwright.model.design.Step;
 import org.loomwright.model.design.StepKind;
-import org.loomwright.model.parts.Housing;
 import org.loomwright.model.vehicle.TellHow;
 import org.loomwright.model.vehicle.Undo;
 import org.loomwright.papers.page.Html;
 import org.loomwright.papers.words.Figures;
 import org.loomwright.papers.words.Forks;
 import org.loomwright.papers.words.Phase;
+import org.loomwright.papers.words.StepFace;
 
 /**
  * One step of the guide on paper.
@@ -206,46 +202,12 @@ record StepPage(Pack pack, Forks forks) {
   }
 
   private void face(Shown shown, Html html) {
-    pack.order()
-        .parts()
-        .housing(shown.housing())
+    StepFace.of(pack.names(), shown, FACE_WIDTH_MM, FACE_HEIGHT_MM, pack.lettering())
         .ifPresent(
-            housing -> {
-              List<String> cavities =
-                  shown.cavities().stream().filter(it -> housing.cavity(it).isPresent()).toList();
-              html.open("td", "view")
-                  .picture(
-                      Face.svg(
-                          housing,
-                          shown.view(),
-                          marks(cavities),
-                          FACE_WIDTH_MM,
-                          FACE_HEIGHT_MM,
-                          pack.lettering()))
-                  .line("p", "words", words(housing, shown, cavities))
-                  .close("td");
-            });
-  }
-
-  private static Map<String, CavityMark> marks(List<String> cavities) {
-    Map<String, CavityMark> marks = new LinkedHashMap<>();
-    cavities.forEach(it -> marks.put(it, CavityMark.SOUGHT));
-    return marks;
-  }
-
-  private String words(Housing housing, Shown shown, List<String> cavities) {
-    StringBuilder words = new StringBuilder(Figures.capital(pack.names().owner(shown.owner())));
-    words.append(", looking at the ").append(FaceWords.view(housing, shown.view())).append('.');
-    boolean slots = pack.order().vehicle().fuseBlock(shown.owner()).isPresent();
-    for (String cavity : cavities) {
-      words
-          .append('\n')
-          .append(slots ? "Slot " : "Cavity ")
-          .append(cavity)
-          .append(": ")
-          .append(FaceWords.position(housing, shown.view(), cavity))
-          .append('.');
-    }
-    return words.toString();
+            it ->
+                html.open("td", "view")
+                    .picture(it.svg())
+                    .line("p", "words", it.words())
+                    .close("td"));
   }
 }

@@ -16,5 +16,7 @@ var QR_BLOCKS = {
 // Bits that name the level in a code.
 var QR_LEVEL = {L: 1, M: 0};
 
-// The largest code that a phone still reads from another phone's screen: common practice.
-var QR_LARGEST = 30;
+var QR_LARGEST = 40;
+
+// Up to here a phone reads a code from another phone's screen with ease: common practice.
+var QR_EASY = 30;

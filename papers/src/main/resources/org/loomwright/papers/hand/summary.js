@@ -87,8 +87,9 @@ function codeFigure() {
     }
   });
   var svg = document.createElementNS(ns, 'svg');
-  // Whole pixels a module, so that no module is blurred.
-  var scale = Math.max(2, Math.floor(Math.min(window.innerWidth - 24, 560) / size));
+  // Whole pixels of the screen a module, so that no module is blurred.
+  var fine = window.devicePixelRatio || 1;
+  var scale = Math.max(1, Math.floor(Math.min(window.innerWidth - 24, 560) * fine / size)) / fine;
   svg.setAttribute('viewBox', '0 0 ' + size + ' ' + size);
   svg.setAttribute('width', String(size * scale));
   svg.setAttribute('height', String(size * scale));
@@ -101,7 +102,9 @@ function codeFigure() {
     part.setAttribute('fill', it[1]);
     svg.appendChild(part);
   });
-  return el('figure', {id: 'code'}, [svg, el('figcaption', {}, 'The same record as a QR code.')]);
+  return el('figure', {id: 'code'}, [svg, el('figcaption', {}, 'The same record as a QR code.'
+    + (code.length > 17 + 4 * QR_EASY ? ' It is dense: where it is not read at once, save the file.'
+      : ''))]);
 }
 
 function recordBlob() {

@@ -183,6 +183,10 @@ public final class Region {
     return values;
   }
 
+  BDD bdd() {
+    return bdd;
+  }
+
   /** The builds this is a region of. */
   public Builds builds() {
     return builds;

@@ -11,6 +11,8 @@ import com.google.zxing.qrcode.QRCodeReader;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -164,6 +166,57 @@ class HandTest {
   }
 
   @Test
+  void whatDoesNotWorkOrIsWorseThanBeforeStops() {
+    Map<String, String> build = build("step-before", "none", "rear-feed", "yes", "tow-prep", "no");
+    String last = "measure/function";
+    try (BrowserContext context = offline()) {
+      Hand hand = Hand.open(context, demo, demo.file(folder)).goTo(build, last);
+      hand.choose("works-together", "no").says(".stop", "Stop: do not go on");
+      hand.press("forward").isAt(last).choose("works-together", "yes");
+      assertThat(hand.page().locator(".stop")).hasCount(0);
+      hand.type("reading-key-off-after", "85").press("forward").isAt(last);
+      Locator after = hand.page().locator("[data-reading=key-off-after]");
+      assertThat(after).containsText("Before the work: 20 mA. Now: 85 mA.");
+      assertThat(after).containsText("Difference: 65 mA.");
+      hand.choose("key-off-after agreed", "no").says(".stop", "pull the added fuses");
+      hand.press("forward").isAt(last);
+      assertThat(hand.page().locator("#step-fault")).isVisible();
+      hand.press("again-key-off-after").type("reading-key-off-after", "0,024");
+      hand.page().locator("#reading-key-off-after-unit").selectOption("A");
+      assertThat(hand.page().locator("#reading-key-off-after")).hasValue("24");
+      hand.finish(build).heading("Finished");
+      assertThat(hand.troubles()).isEmpty();
+    }
+  }
+
+  @Test
+  void aStepThatWasNotDoneAfterAllBringsBackWhatHangsOnIt() {
+    Map<String, String> build = build("step-before", "none", "rear-feed", "yes", "tow-prep", "no");
+    String land = "land/L1a/rear-block/F7";
+    try (BrowserContext context = offline()) {
+      Hand hand = Hand.open(context, demo, demo.file(folder)).finish(build).press("to-step");
+      hand.jumpTo(land).press("not-done").heading("Not done after all?");
+      List<String> again =
+          hand.page().locator("#again li").all().stream()
+              .map(it -> it.getAttribute("data-step"))
+              .toList();
+      assertThat(again)
+          .contains("act/isolate", "act/reconnect", "open/rear-trim", "close/rear-trim")
+          .contains("confirm/L1a/rear-block/F7", "measure/short/rear-block/F7", "measure/drop")
+          .contains("fuse/rear-block/F7")
+          .doesNotContain("lay/L1", "land/L3b/cross-ground", "open/left-seat");
+      hand.says("#take-back", "Take the fuse out again").press("change-answer");
+      while (hand.page().locator("#where").count() == 0) {
+        hand.page().locator("#tick").check();
+        hand.press("forward");
+      }
+      hand.finish(build).heading("Finished");
+      assertThat(WalkTest.numbers(Hand.read(hand.save(folder)).get("steps").asString()))
+          .isEqualTo(demo.walk(build).stream().map(Step::number).sorted().toList());
+    }
+  }
+
+  @Test
   void aNumberBetweenTheAnswersPicksNone() {
     Map<String, String> build = build("step-before", "none", "rear-feed", "yes");
     try (BrowserContext context = offline()) {
@@ -253,7 +306,7 @@ class HandTest {
   }
 
   @Test
-  void whereNothingCanBeKeptTheRecordCarriesTheWorkOn() {
+  void whereNothingCanBeKeptTheRecordCarriesTheWorkOn() throws IOException {
     Map<String, String> build = build("step-before", "none", "tow-prep", "yes");
     Path file = demo.file(folder);
     try (BrowserContext context = offline()) {
@@ -270,13 +323,11 @@ class HandTest {
       again.page().locator("#open-record").setInputFiles(record);
       again.isAt("act/isolate").finish(build).heading("Finished");
       Path other = folder.resolve("other.json");
-      java.nio.file.Files.writeString(
+      Files.writeString(
           other,
-          java.nio.file.Files.readString(record).replaceFirst("\"guide\": \"....", "\"guide\": \"0000"));
+          Files.readString(record).replaceFirst("\"guide\": \"....", "\"guide\": \"0000"));
       again.press("to-start").page().locator("#open-record").setInputFiles(other);
       again.says("#start-fault", "belongs to another guide");
-    } catch (java.io.IOException e) {
-      throw new java.io.UncheckedIOException(e);
     }
   }
 
@@ -326,6 +377,27 @@ class HandTest {
   }
 
   @Test
+  void aRecordTooLongForACodeSaysSo() throws IOException {
+    Map<String, String> build = build("step-before", "left");
+    try (BrowserContext context = offline()) {
+      Path file = demo.file(folder);
+      Hand hand = Hand.open(context, demo, file).goTo(build, "act/isolate");
+      hand.press("list").press("to-summary");
+      Path record = hand.save(folder);
+      Path longer = folder.resolve("longer.json");
+      Files.writeString(
+          longer,
+          Files.readString(record)
+              .replace(
+                  "\"odd\": []",
+                  "\"odd\": [{\"step\": 1, \"words\": \"" + "rust ".repeat(700) + "\"}]"));
+      hand.press("to-start").page().locator("#open-record").setInputFiles(longer);
+      hand.isAt("act/isolate").press("list").press("to-summary");
+      hand.says("#code-too-long", "too long for a code").says("#save", "Save the record");
+    }
+  }
+
+  @Test
   void theCodeOnTheScreenIsTheRecord() throws Exception {
     for (String kit : DemoGuides.KITS) {
       DemoGuides other = DemoGuides.of(kit);
@@ -347,7 +419,6 @@ class HandTest {
                                   ImageIO.read(new ByteArrayInputStream(shot))))),
                       Map.of(DecodeHintType.TRY_HARDER, true))
                   .getText();
-          System.out.println("LEN "+kit+" "+text.length());
           assertThat(JsonMapper.builder().build().readTree(text)).isEqualTo(saved);
           assertThat(saved.get("vehicleNote").asString()).isEqualTo("Zoë's van, Ü-7");
         }
