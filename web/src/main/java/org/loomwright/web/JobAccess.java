@@ -135,12 +135,7 @@ final class JobAccess {
    * @return problems because of which nothing was saved
    */
   List<Problem> save(
-      Context ctx,
-      Job job,
-      long basedOn,
-      UnaryOperator<JobText> change,
-      String back,
-      String done) {
+      Context ctx, Job job, long basedOn, UnaryOperator<JobText> change, String back, String done) {
     Optional<Version> base = store().documents().version(key(job.id()), basedOn);
     if (base.isEmpty()) {
       return List.of(

@@ -40,13 +40,11 @@ final class JobPaperRoutes implements Routes {
                 ctx,
                 "as-fitted",
                 (job, it) ->
-                    AsFitted.pdf(
-                        job, it.order(), it.plan(), jobs.shop().workspace().pictures())));
+                    AsFitted.pdf(job, it.order(), it.plan(), jobs.shop().workspace().pictures())));
     routes.get(
         "/job/{id}/disclosure.pdf",
         ctx ->
-            pdf(
-                ctx, "disclosure", (job, it) -> DisclosureSheet.pdf(job, it.order(), it.plan())));
+            pdf(ctx, "disclosure", (job, it) -> DisclosureSheet.pdf(job, it.order(), it.plan())));
     routes.get("/job/{id}/guide.html", this::guide);
   }
 

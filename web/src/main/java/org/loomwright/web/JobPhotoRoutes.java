@@ -108,8 +108,7 @@ final class JobPhotoRoutes implements Routes {
     }
   }
 
-  private void refuse(
-      Context ctx, JobView view, Optional<Step> step, Map<String, String> wrong) {
+  private void refuse(Context ctx, JobView view, Optional<Step> step, Map<String, String> wrong) {
     JobAccess.refuse(ctx);
     if (step.isPresent()) {
       JobStepRoutes.page(jobs, ctx, view, step, Map.of(), wrong);

@@ -29,8 +29,7 @@ import tools.jackson.databind.node.ObjectNode;
 
 /** Jobs: the list, a new one, and where one stands. */
 public final class JobRoutes implements Routes {
-  private static final List<String> FIELDS =
-      List.of("kit", "vehicleNote", "owner", "who", "when");
+  private static final List<String> FIELDS = List.of("kit", "vehicleNote", "owner", "who", "when");
 
   private final PageWriter writer;
   private final JobAccess jobs;

@@ -112,8 +112,7 @@ final class JobStateRoutes implements Routes {
     }
     List<String> numbers = view.get().numbers().stream().map(PartNumber::id).toList();
     if (!numbers.contains(typed.getOrDefault("partNumber", ""))) {
-      wrong.put(
-          "partNumber", "choose the part number on the kit; it has to be " + either(numbers));
+      wrong.put("partNumber", "choose the part number on the kit; it has to be " + either(numbers));
     }
     if (wrong.isEmpty()) {
       wrong.putAll(
@@ -188,7 +187,9 @@ final class JobStateRoutes implements Routes {
       refuse(
           ctx,
           view.get(),
-          why.isEmpty() ? "write why the job is given up, and what was left in the vehicle" : "the job is over already");
+          why.isEmpty()
+              ? "write why the job is given up, and what was left in the vehicle"
+              : "the job is over already");
       return;
     }
     Deviation given =

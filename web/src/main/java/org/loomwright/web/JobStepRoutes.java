@@ -51,8 +51,7 @@ final class JobStepRoutes implements Routes {
             it -> {
               JobWork work = it.work().orElseThrow();
               Optional<String> asked = Optional.ofNullable(ctx.queryParam(STEP));
-              Optional<Step> step =
-                  asked.isPresent() ? numbered(work, asked.get()) : work.next();
+              Optional<Step> step = asked.isPresent() ? numbered(work, asked.get()) : work.next();
               page(jobs, ctx, it, step, Map.of(), Map.of());
             });
   }
@@ -232,8 +231,7 @@ final class JobStepRoutes implements Routes {
         "values of step " + at.step().number());
   }
 
-  private static void value(
-      Value it, String text, List<Taken> taken, List<Problem> problems) {
+  private static void value(Value it, String text, List<Taken> taken, List<Problem> problems) {
     Optional<String> wanted = Optional.of(it.wanted()).filter(words -> !words.isEmpty());
     String kept = text;
     if (it.reading().kind() == ReadingKind.NUMBER) {

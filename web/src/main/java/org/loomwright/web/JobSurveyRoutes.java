@@ -148,7 +148,11 @@ final class JobSurveyRoutes implements Routes {
     }
     if (answer.isEmpty()) {
       refused(
-          ctx, view, question, typed, List.of(new Problem("", "", "", "choose one of the answers")));
+          ctx,
+          view,
+          question,
+          typed,
+          List.of(new Problem("", "", "", "choose one of the answers")));
       return;
     }
     keep(ctx, view, question.get(), answer.get(), measured, typed);
@@ -189,10 +193,11 @@ final class JobSurveyRoutes implements Routes {
     }
   }
 
-  private static JobText with(
-      JobText text, String trait, String value, Optional<Taken> measured) {
+  private static JobText with(JobText text, String trait, String value, Optional<Taken> measured) {
     text.answer(trait, Optional.of(value));
-    return measured.map(text::taken).orElseGet(() -> text.withoutTaken(GuideRecordTaker.MEASURED + trait));
+    return measured
+        .map(text::taken)
+        .orElseGet(() -> text.withoutTaken(GuideRecordTaker.MEASURED + trait));
   }
 
   /** Where an answer was given at its step, the steps go on. */

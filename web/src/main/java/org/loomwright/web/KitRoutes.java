@@ -79,10 +79,7 @@ final class KitRoutes implements Routes {
             changes(ctx, view),
             "comebacks",
             Comeback.of(
-                shop,
-                order.get().kit().id(),
-                stage.get(),
-                view.pages().map(KitPages::plan))));
+                shop, order.get().kit().id(), stage.get(), view.pages().map(KitPages::plan))));
   }
 
   /** What a change did to the plan before; nothing where no change was made just now. */

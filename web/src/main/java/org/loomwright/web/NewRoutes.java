@@ -63,8 +63,7 @@ final class NewRoutes implements Routes {
     if (job.isPresent()) {
       Map<String, String> asked = PageWriter.asked(ctx);
       ObjectNode known =
-          JobFinding.of(
-              job.get(), asked.getOrDefault("step", ""), asked.getOrDefault("was", ""));
+          JobFinding.of(job.get(), asked.getOrDefault("step", ""), asked.getOrDefault("was", ""));
       show(ctx, form(ctx, kind.get()).open(bench.now(), Map.of(), known));
       return;
     }

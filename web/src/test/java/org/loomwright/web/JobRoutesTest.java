@@ -123,8 +123,14 @@ class JobRoutesTest {
                 .statusCode())
         .isEqualTo(303);
     assertThat(
-            post("/job/half/take", "step", "measure/rest", "basedOn", again,
-                    "value.rest-voltage", "12.5")
+            post(
+                    "/job/half/take",
+                    "step",
+                    "measure/rest",
+                    "basedOn",
+                    again,
+                    "value.rest-voltage",
+                    "12.5")
                 .statusCode())
         .isEqualTo(303);
     assertThat(job("half").done()).contains(one.id(), other.id());
@@ -145,13 +151,7 @@ class JobRoutesTest {
 
   private HttpResponse<String> value(String basedOn, String volts) {
     return post(
-        "/job/half/take",
-        "step",
-        "measure/rest",
-        "basedOn",
-        basedOn,
-        "value.rest-voltage",
-        volts);
+        "/job/half/take", "step", "measure/rest", "basedOn", basedOn, "value.rest-voltage", volts);
   }
 
   @Test
@@ -175,8 +175,7 @@ class JobRoutesTest {
     assertRefused(tick("half", off.id()), "not on the way of this vehicle");
     Step caution = jobs.way().get(0);
     assertRefused(
-        post(
-            "/job/half/tick", "step", caution.id(), "basedOn", number("half"), "done", "no"),
+        post("/job/half/tick", "step", caution.id(), "basedOn", number("half"), "done", "no"),
         "was done on the strength of it");
     assertThat(number("half")).isEqualTo("1");
   }
@@ -201,8 +200,7 @@ class JobRoutesTest {
     assertRefused(value(number("half"), "12.4 A"), "in V, not in");
     assertRefused(value(number("half"), ""), "write down at least one value");
     assertRefused(value("0", "12.6"), "too old");
-    assertRefused(
-        post("/job/half/survey", "question", "7000", "value", "yes"), "no such question");
+    assertRefused(post("/job/half/survey", "question", "7000", "value", "yes"), "no such question");
     String tow = question("tow-prep");
     assertRefused(post("/job/half/survey", "question", tow, "value", "x"), "choose one of");
     assertRefused(post("/job/half/otherwise", "step", "measure/rest", "was", " "), "write what");
@@ -215,8 +213,7 @@ class JobRoutesTest {
     assertRefused(tick("over", "measure/rest"), "this job is over");
     assertRefused(post("/job/over/survey", "question", tow, "value", "yes"), "this job is over");
     assertRefused(post("/new/job", "kit", "nothing 1", "vehicleNote", "x"), "choose the kit");
-    assertRefused(
-        post("/new/job", "kit", "crew-comfort 9", "vehicleNote", "x"), "no such release");
+    assertRefused(post("/new/job", "kit", "crew-comfort 9", "vehicleNote", "x"), "no such release");
     assertRefused(
         post("/new/job", "kit", "crew-comfort 1", "vehicleNote", "x", "when", "yesterday"),
         "yesterday");
@@ -239,8 +236,7 @@ class JobRoutesTest {
     ready("/job/half");
     String question = question("rear-feed");
     HttpResponse<String> asked =
-        post(
-            "/job/half/survey", "question", question, "number", "0.2", "basedOn", number("half"));
+        post("/job/half/survey", "question", question, "number", "0.2", "basedOn", number("half"));
     assertThat(asked.statusCode()).isEqualTo(422);
     assertThat(asked.body()).contains("That touches what is done", "Lay lead L1");
     HttpResponse<String> sure =
@@ -302,7 +298,8 @@ class JobRoutesTest {
             entered.taken().stream()
                 .map(it -> org.assertj.core.groups.Tuple.tuple(it.reading(), it.value()))
                 .toList());
-    assertThat(taken.deviations()).extracting(it -> it.was())
+    assertThat(taken.deviations())
+        .extracting(it -> it.was())
         .containsExactlyInAnyOrderElementsOf(
             entered.deviations().stream().map(it -> it.was()).toList());
     assertThat(taken.serial()).isEqualTo(entered.serial());
@@ -314,8 +311,7 @@ class JobRoutesTest {
   private String record(Job job) {
     Instant begun = Instant.parse("2026-11-26T09:12:00Z");
     return GuideRecordText.write(
-        GuideRecordMaker.of(
-            job, jobs.plan(), GuidePrint.of(jobs.plan()), List.of(), begun, begun));
+        GuideRecordMaker.of(job, jobs.plan(), GuidePrint.of(jobs.plan()), List.of(), begun, begun));
   }
 
   @Test
@@ -357,8 +353,14 @@ class JobRoutesTest {
     ByteArrayOutputStream body = new ByteArrayOutputStream();
     body.write(
         bytes(
-            "--" + edge + "\r\nContent-Disposition: form-data; name=\"who\"\r\n\r\nBen\r\n--" + edge
-                + "\r\nContent-Disposition: form-data; name=\"" + field + "\"; filename=\"" + name
+            "--"
+                + edge
+                + "\r\nContent-Disposition: form-data; name=\"who\"\r\n\r\nBen\r\n--"
+                + edge
+                + "\r\nContent-Disposition: form-data; name=\""
+                + field
+                + "\"; filename=\""
+                + name
                 + "\"\r\nContent-Type: application/octet-stream\r\n\r\n"));
     body.write(file);
     body.write(bytes("\r\n--" + edge + "--\r\n"));

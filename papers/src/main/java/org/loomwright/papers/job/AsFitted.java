@@ -13,7 +13,6 @@ import org.loomwright.model.design.Step;
 import org.loomwright.model.design.StepKind;
 import org.loomwright.model.job.Deviation;
 import org.loomwright.model.job.Job;
-import org.loomwright.model.job.JobPhoto;
 import org.loomwright.model.job.JobState;
 import org.loomwright.model.kit.KitOrder;
 import org.loomwright.model.picture.Picture;
@@ -36,9 +35,6 @@ public final class AsFitted {
 
   /** More deviations than this are broken over pages. */
   private static final int MOST_KEPT = 8;
-
-  private static final double PHOTO_WIDTH_MM = 82;
-  private static final double PHOTO_HEIGHT_MM = 74;
 
   private final Fitted fitted;
   private final Pictures pictures;
@@ -87,7 +83,7 @@ public final class AsFitted {
     section("values", "Values, before and after", true, this::values);
     section("otherwise", "What is otherwise than planned", false, this::deviations);
     if (!fitted.job().photos().isEmpty()) {
-      section("photos", "Photos", false, this::photos);
+      section("photos", "Photos", false, () -> new JobPhotos(fitted, pictures).write(html));
     }
     section("out", "How to take it out again", true, () -> new TakingOut(fitted).write(html));
     section("cautions", "Cautions", false, this::cautions);
@@ -112,7 +108,10 @@ public final class AsFitted {
     job.owner().ifPresent(it -> JobPaper.fact(html, "Owner", it));
     JobPaper.fact(html, "Part number", job.partNumber().orElse("not noted"));
     JobPaper.fact(html, "Serial number", job.serial().orElse("not noted"));
-    JobPaper.fact(html, job.state() == JobState.SURVEY ? "Surveyed by" : "Fitted by", job.by() + ", " + job.when());
+    JobPaper.fact(
+        html,
+        job.state() == JobState.SURVEY ? "Surveyed by" : "Fitted by",
+        job.by() + ", " + job.when());
     JobPaper.fact(html, "Job", job.id() + ", " + job.name());
     JobPaper.fact(html, "Guide", job.guide().map(it -> "fingerprint " + it).orElse("not noted"));
     html.close("table").close("td").open("td", "code");
@@ -264,53 +263,20 @@ public final class AsFitted {
 
   private List<String> deviation(Deviation it) {
     return List.of(
-        it.step().map(this::step).orElse("the whole job"),
+        it.step().map(fitted::stepWords).orElse("the whole job"),
         it.was(),
         it.why().orElse("no reason given yet")
             + it.finding().map(finding -> "\nfinding " + finding).orElse(""));
-  }
-
-  private String step(String id) {
-    return fitted
-        .plan()
-        .guide()
-        .step(id)
-        .map(it -> "step " + it.number() + ", " + it.title())
-        .orElse("step " + id);
-  }
-
-  private void photos() {
-    html.open("table", "photos");
-    List<JobPhoto> photos = fitted.job().photos();
-    for (int i = 0; i < photos.size(); i += 2) {
-      html.open("tr", "");
-      for (int at = i; at < i + 2; at++) {
-        html.open("td", "");
-        if (at < photos.size()) {
-          photo(photos.get(at));
-        }
-        html.close("td");
-      }
-      html.close("tr");
-    }
-    html.close("table");
-  }
-
-  private void photo(JobPhoto photo) {
-    pictures
-        .find(photo.file())
-        .flatMap(it -> PhotoPrint.markup(it, PHOTO_WIDTH_MM, PHOTO_HEIGHT_MM))
-        .ifPresentOrElse(
-            html::picture,
-            () -> html.line("p", "", "The photo " + photo.file() + " is not at hand."));
-    html.line("p", "", photo.shows().orElse(photo.file()) + photo.step().map(it -> "\n" + step(it)).orElse(""));
   }
 
   private void cautions() {
     Set<String> said = new LinkedHashSet<>();
     for (Step it : fitted.way()) {
       if (it.kind() == StepKind.CAUTION && said.add(it.title() + "\n" + it.text())) {
-        html.open("div", "box").line("p", "title", it.title()).line("p", "", it.text()).close("div");
+        html.open("div", "box")
+            .line("p", "title", it.title())
+            .line("p", "", it.text())
+            .close("div");
       }
     }
     if (said.isEmpty()) {

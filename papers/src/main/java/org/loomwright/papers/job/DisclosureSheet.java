@@ -142,7 +142,9 @@ public final class DisclosureSheet {
         .forEach(
             it ->
                 items.add(
-                    "Done otherwise than usual: " + it.was() + it.why().map(why -> " (" + why + ")").orElse("")));
+                    "Done otherwise than usual: "
+                        + it.was()
+                        + it.why().map(why -> " (" + why + ")").orElse("")));
     html.bullets(items);
   }
 
@@ -224,10 +226,7 @@ public final class DisclosureSheet {
     }
     html.line("h2", "", "Its fuses");
     html.table(
-        List.of(
-            Column.key("Fuse", 16),
-            Column.text("Where", 44),
-            Column.text("Protects", 40)),
+        List.of(Column.key("Fuse", 16), Column.text("Where", 44), Column.text("Protects", 40)),
         fitted.fuses().stream().map(this::fuse).toList());
     html.line(
         "p",
@@ -246,7 +245,10 @@ public final class DisclosureSheet {
             .orElse("");
     return List.of(
         Figures.amps(it.ratingA()) + " A",
-        names.owner(it.block()) + ", slot " + it.slot() + (place.isEmpty() ? "" : " (" + place + ")"),
+        names.owner(it.block())
+            + ", slot "
+            + it.slot()
+            + (place.isEmpty() ? "" : " (" + place + ")"),
         fitted.leads().stream()
             .filter(lead -> it.leads().contains(lead.id()))
             .map(Lead::what)

@@ -72,7 +72,10 @@ final class Fitted {
 
   /** Steps this vehicle comes to. */
   List<Step> way() {
-    return walk.stages().stream().filter(GuideWalk.Stage::certain).map(GuideWalk.Stage::step).toList();
+    return walk.stages().stream()
+        .filter(GuideWalk.Stage::certain)
+        .map(GuideWalk.Stage::step)
+        .toList();
   }
 
   /** Steps of the way that change something, with what they change. */
@@ -113,7 +116,9 @@ final class Fitted {
 
   private static boolean concerns(Act act, String lead, String end) {
     return act instanceof Act.Land it && it.lead().equals(lead) && it.end().equals(end)
-        || act instanceof Act.Change change && change.lead().equals(lead) && change.end().equals(end)
+        || act instanceof Act.Change change
+            && change.lead().equals(lead)
+            && change.end().equals(end)
         || act instanceof Act.Park park && park.lead().equals(lead) && park.end().equals(end)
         || act instanceof Act.Lay lay && lay.lead().equals(lead);
   }
@@ -159,5 +164,14 @@ final class Fitted {
     List<Step> back = new ArrayList<>(acts().stream().filter(this::isDone).toList());
     java.util.Collections.reverse(back);
     return back;
+  }
+
+  /** A step by its printed number and title; one the guide does not have by its id. */
+  String stepWords(String id) {
+    return plan()
+        .guide()
+        .step(id)
+        .map(it -> "step " + it.number() + ", " + it.title())
+        .orElse("step " + id);
   }
 }

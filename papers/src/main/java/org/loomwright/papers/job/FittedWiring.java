@@ -97,12 +97,7 @@ final class FittedWiring {
   }
 
   private String place(String block) {
-    return fitted
-        .order()
-        .vehicle()
-        .fuseBlock(block)
-        .map(it -> names.place(it.place()))
-        .orElse("");
+    return fitted.order().vehicle().fuseBlock(block).map(it -> names.place(it.place())).orElse("");
   }
 
   private String leads(List<String> ids) {
@@ -112,11 +107,12 @@ final class FittedWiring {
 
   private void grounds(Html html) {
     Map<String, List<String>> byGround = new LinkedHashMap<>();
-    ends((lead, end, landing) -> {
-      if (landing instanceof Landing.OnGround it) {
-        byGround.computeIfAbsent(it.ground(), key -> new ArrayList<>()).add(lead.label());
-      }
-    });
+    ends(
+        (lead, end, landing) -> {
+          if (landing instanceof Landing.OnGround it) {
+            byGround.computeIfAbsent(it.ground(), key -> new ArrayList<>()).add(lead.label());
+          }
+        });
     html.line("h2", "", "Ground studs");
     if (byGround.isEmpty()) {
       html.line("p", "", "No lead was put on a ground stud.");
@@ -148,14 +144,14 @@ final class FittedWiring {
         (lead, end, landing) -> {
           if (landing instanceof Landing.IntoCircuit it) {
             rows.add(
-                List.of(
-                    Figures.capital(names.landing(it)), names.place(it.place()), lead.label()));
+                List.of(Figures.capital(names.landing(it)), names.place(it.place()), lead.label()));
           }
         });
     if (!rows.isEmpty()) {
       html.line("h2", "", "Joints and splices");
       html.table(
-          List.of(Column.key("What", 42), Column.text("Where", 28), Column.text("Leads", 30)), rows);
+          List.of(Column.key("What", 42), Column.text("Where", 28), Column.text("Leads", 30)),
+          rows);
     }
   }
 
@@ -165,7 +161,8 @@ final class FittedWiring {
         (lead, end, landing) -> {
           if (landing instanceof Landing.Parked it) {
             rows.add(
-                List.of(lead.label() + ", end " + end, names.place(it.place()), names.part(it.cap())));
+                List.of(
+                    lead.label() + ", end " + end, names.place(it.place()), names.part(it.cap())));
           }
         });
     if (!rows.isEmpty()) {

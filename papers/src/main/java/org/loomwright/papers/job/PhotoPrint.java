@@ -60,8 +60,7 @@ final class PhotoPrint {
   }
 
   private static BufferedImage small(BufferedImage photo) {
-    double scale =
-        Math.min(1, (double) LONGEST_PX / Math.max(photo.getWidth(), photo.getHeight()));
+    double scale = Math.min(1, (double) LONGEST_PX / Math.max(photo.getWidth(), photo.getHeight()));
     int width = Math.max(1, (int) Math.round(photo.getWidth() * scale));
     int height = Math.max(1, (int) Math.round(photo.getHeight() * scale));
     BufferedImage from = photo;

@@ -34,7 +34,8 @@ final class QrCode {
             end++;
           }
           // A row of dark modules is one piece, so that no hairline shows between them.
-          path.append(String.format(Locale.ROOT, "M%d %dh%dv1h-%dz", x, y, end - x + 1, end - x + 1));
+          path.append(
+              String.format(Locale.ROOT, "M%d %dh%dv1h-%dz", x, y, end - x + 1, end - x + 1));
           x = end;
         }
       }

@@ -105,7 +105,9 @@ public final class QrReader {
       try {
         reader.setInput(stream, true, true);
         long pixels = (long) reader.getWidth(0) * reader.getHeight(0);
-        boolean usual = List.of("png", "jpeg").contains(reader.getFormatName().toLowerCase(java.util.Locale.ROOT));
+        boolean usual =
+            List.of("png", "jpeg")
+                .contains(reader.getFormatName().toLowerCase(java.util.Locale.ROOT));
         if (!usual || pixels > MOST_PIXELS) {
           return Optional.empty();
         }
@@ -122,8 +124,7 @@ public final class QrReader {
 
   /** The picture on white, its longer side at most some pixels. */
   private static BufferedImage fitted(BufferedImage picture, int side) {
-    double scale =
-        Math.min(1, (double) side / Math.max(picture.getWidth(), picture.getHeight()));
+    double scale = Math.min(1, (double) side / Math.max(picture.getWidth(), picture.getHeight()));
     int width = Math.max(1, (int) Math.round(picture.getWidth() * scale));
     int height = Math.max(1, (int) Math.round(picture.getHeight() * scale));
     BufferedImage fitted = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
@@ -139,8 +140,7 @@ public final class QrReader {
     int width = picture.getWidth();
     int height = picture.getHeight();
     LuminanceSource source =
-        new RGBLuminanceSource(
-            width, height, picture.getRGB(0, 0, width, height, null, 0, width));
+        new RGBLuminanceSource(width, height, picture.getRGB(0, 0, width, height, null, 0, width));
     return decoded(new BinaryBitmap(new HybridBinarizer(source)))
         .or(() -> decoded(new BinaryBitmap(new GlobalHistogramBinarizer(source))));
   }

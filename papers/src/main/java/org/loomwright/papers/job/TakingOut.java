@@ -121,7 +121,11 @@ final class TakingOut {
     }
     if (act instanceof Act.PullPlug it) {
       return Optional.of(
-          "Press a new seal plug into cavity " + it.cavity() + " of " + names.owner(it.connector()) + ".");
+          "Press a new seal plug into cavity "
+              + it.cavity()
+              + " of "
+              + names.owner(it.connector())
+              + ".");
     }
     if (act instanceof Act.Lay it) {
       return Optional.of("Take lead " + names.label(it.lead()) + " out of its clips.");
@@ -130,8 +134,7 @@ final class TakingOut {
   }
 
   private String off(String lead, String end, Landing landing) {
-    String what =
-        "end " + end.toUpperCase(java.util.Locale.ROOT) + " of " + names.label(lead);
+    String what = "end " + end.toUpperCase(java.util.Locale.ROOT) + " of " + names.label(lead);
     if (landing instanceof Landing.IntoCircuit it) {
       return "Cut "
           + what

@@ -31,8 +31,7 @@ class DemoJobsTest {
       job.photos().forEach(it -> assertThat(way).containsAll(it.step().stream().toList()));
       job.partNumber()
           .ifPresent(
-              it ->
-                  assertThat(fitted.walk().fitting()).extracting(PartNumber::id).contains(it));
+              it -> assertThat(fitted.walk().fitting()).extracting(PartNumber::id).contains(it));
     }
   }
 

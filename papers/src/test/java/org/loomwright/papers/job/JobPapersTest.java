@@ -48,10 +48,7 @@ class JobPapersTest {
   /** All words in the order in which they were set, on one line. */
   private static String words(byte[] file) throws IOException {
     try (PDDocument document = Loader.loadPDF(file)) {
-      return new PDFTextStripper()
-          .getText(document)
-          .replace('\u00a0', ' ')
-          .replaceAll("\\s+", " ");
+      return new PDFTextStripper().getText(document).replace('\u00a0', ' ').replaceAll("\\s+", " ");
     }
   }
 
@@ -106,8 +103,7 @@ class JobPapersTest {
     for (Lead lead : fitted.leads()) {
       assertThat(words).contains(lead.colour().text(), lead.colour().code());
       for (Landing landing :
-          List.of(
-              fitted.landing(lead.a()).orElseThrow(), fitted.landing(lead.b()).orElseThrow())) {
+          List.of(fitted.landing(lead.a()).orElseThrow(), fitted.landing(lead.b()).orElseThrow())) {
         assertThat(words).contains(fitted.names().landing(landing));
       }
     }
@@ -210,7 +206,10 @@ class JobPapersTest {
     Job job = DemoJobs.job(id);
     Names names = DemoJobs.plan(job);
     List<String> traits =
-        names.plan().guide().steps().stream().flatMap(it -> it.ask().stream()).map(it -> it.trait()).toList();
+        names.plan().guide().steps().stream()
+            .flatMap(it -> it.ask().stream())
+            .map(it -> it.trait())
+            .toList();
     int papers = 0;
     for (int pick = 0; pick < 4; pick++) {
       Map<String, String> answers = answers(names, traits, pick);

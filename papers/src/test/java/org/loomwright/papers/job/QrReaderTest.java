@@ -55,7 +55,14 @@ class QrReaderTest {
       for (int x = 0; noise > 0 && x < photo.getWidth(); x++) {
         Color it = new Color(photo.getRGB(x, y));
         int shift = random.nextInt(2 * noise + 1) - noise;
-        photo.setRGB(x, y, new Color(mixed(it.getRed(), shift), mixed(it.getGreen(), shift), mixed(it.getBlue(), shift)).getRGB());
+        photo.setRGB(
+            x,
+            y,
+            new Color(
+                    mixed(it.getRed(), shift),
+                    mixed(it.getGreen(), shift),
+                    mixed(it.getBlue(), shift))
+                .getRGB());
       }
     }
     return photo;
@@ -102,7 +109,8 @@ class QrReaderTest {
   void otherFilesAreRefusedInWords(String text) {
     assertThat(QrReader.read(text.getBytes(StandardCharsets.ISO_8859_1)))
         .isInstanceOfSatisfying(
-            QrReader.Nothing.class, it -> assertThat(it.why()).isNotBlank().doesNotContain("xception"));
+            QrReader.Nothing.class,
+            it -> assertThat(it.why()).isNotBlank().doesNotContain("xception"));
   }
 
   @Test

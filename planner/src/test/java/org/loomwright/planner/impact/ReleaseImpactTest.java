@@ -48,7 +48,10 @@ class ReleaseImpactTest {
 
   private static ReleaseImpact impact(Vehicle now, Job... jobs) {
     return ReleaseImpact.of(
-        new Released(2, Demo.order(Demo.COMFORT), Demo.plan(Demo.COMFORT)), now, List.of(jobs), () -> {});
+        new Released(2, Demo.order(Demo.COMFORT), Demo.plan(Demo.COMFORT)),
+        now,
+        List.of(jobs),
+        () -> {});
   }
 
   private static Vehicle van(Consumer<ObjectNode> change) {
@@ -60,7 +63,9 @@ class ReleaseImpactTest {
     return van(
         it ->
             Demo.find(
-                    Demo.find(it.path("fuseBlocks"), "id", "rear-block").path("sections"), "id", "B")
+                    Demo.find(it.path("fuseBlocks"), "id", "rear-block").path("sections"),
+                    "id",
+                    "B")
                 .put("fedWhen", "rear-feed = yes and body != glazed"));
   }
 
@@ -201,9 +206,7 @@ class ReleaseImpactTest {
               ObjectNode trait = Demo.find(it.path("traits"), "id", "rear-feed");
               trait.put("id", "rear-supply");
               String text = it.toString().replace("rear-feed", "rear-supply");
-              it.setAll(
-                  (ObjectNode)
-                      JsonMapper.builder().build().readTree(text));
+              it.setAll((ObjectNode) JsonMapper.builder().build().readTree(text));
             });
     ReleaseImpact gone = impact(now, job("panel", 2, JobState.UNDER_WAY, PANEL));
     assertThat(gone.standing()).isIn(Standing.NOT_SHOWN, Standing.FAILS);

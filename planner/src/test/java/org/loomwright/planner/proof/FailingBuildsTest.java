@@ -55,7 +55,10 @@ class FailingBuildsTest {
       switch (random.nextInt(3)) {
         case 0 ->
             demo.item(
-                Demo.VAN, "circuits", any(CIRCUITS, random), it -> it.put("presentWhen", condition));
+                Demo.VAN,
+                "circuits",
+                any(CIRCUITS, random),
+                it -> it.put("presentWhen", condition));
         case 1 ->
             demo.item(
                 Demo.VAN,

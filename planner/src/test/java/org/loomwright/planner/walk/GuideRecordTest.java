@@ -53,7 +53,8 @@ class GuideRecordTest {
   private static Plan withReadings(Plan plan) {
     List<Reading> readings =
         List.of(
-            reading("t/rest", ReadingKind.NUMBER, new Band(Optional.of(12.4), Optional.empty(), "V")),
+            reading(
+                "t/rest", ReadingKind.NUMBER, new Band(Optional.of(12.4), Optional.empty(), "V")),
             reading("t/works", ReadingKind.WORKS, null),
             reading("t/faults", ReadingKind.WORDS, null));
     List<Step> steps =
@@ -132,11 +133,13 @@ class GuideRecordTest {
       step.ask().ifPresent(it -> answers.put(it.trait(), String.valueOf(build.get(it.trait()))));
       if (step.id().equals("measure/rest")) {
         double volts = (1240 + random.nextInt(60)) / 100.0;
-        taken.add(
-            new Taken("t/rest", "value t/rest", volts + " V", Optional.of("12.4 V or more")));
+        taken.add(new Taken("t/rest", "value t/rest", volts + " V", Optional.of("12.4 V or more")));
         taken.add(
             new Taken(
-                "t/works", "value t/works", random.nextBoolean() ? "yes" : "no", Optional.of("yes")));
+                "t/works",
+                "value t/works",
+                random.nextBoolean() ? "yes" : "no",
+                Optional.of("yes")));
         taken.add(new Taken("t/faults", "value t/faults", "no \"faults\" µ", Optional.empty()));
       }
     }
@@ -199,9 +202,7 @@ class GuideRecordTest {
 
   private static GuideRecord record(Job job) {
     List<String> cases =
-        GuideWalk.of(PLAN, VAN, job.answers()).decidedCases().stream()
-            .map(Case::id)
-            .toList();
+        GuideWalk.of(PLAN, VAN, job.answers()).decidedCases().stream().map(Case::id).toList();
     return GuideRecordMaker.of(job, PLAN, PRINT, cases, BEGUN, ENDED);
   }
 
@@ -306,8 +307,7 @@ class GuideRecordTest {
             .replaceFirst("\"begun\":\"[^\"]*\"", "$0,\"ended\":\"2026-11-26T18:00:00Z\"")
             .replaceFirst("\"odd\":\\[.*\\]", "\"odd\":[]");
     GuideRecordText.Result read = GuideRecordText.read(text);
-    Taking taking =
-        GuideRecordTaker.take(((GuideRecordText.Good) read).record(), PLAN, PRINT);
+    Taking taking = GuideRecordTaker.take(((GuideRecordText.Good) read).record(), PLAN, PRINT);
     assertThat(((Taking.Good) taking).parts().deviations())
         .singleElement()
         .satisfies(it -> assertThat(it.was()).contains("stopped before the end"))

@@ -18,8 +18,8 @@ import org.loomwright.model.design.PartNumber;
 import org.loomwright.model.design.Plan;
 import org.loomwright.model.design.Step;
 import org.loomwright.model.kit.KitOrder;
-import org.loomwright.planner.guide.EasyCar;
 import org.loomwright.planner.fixture.AllBuilds;
+import org.loomwright.planner.guide.EasyCar;
 import org.loomwright.planner.plan.Demo;
 import org.loomwright.planner.plan.Planner;
 import org.loomwright.planner.plan.Walker;
@@ -97,7 +97,10 @@ class GuideWalkTest {
     GuideWalk walk = GuideWalk.of(plan, order.vehicle(), never);
     boolean excluded =
         AllBuilds.of(order.vehicle()).stream()
-            .noneMatch(it -> never.entrySet().stream().allMatch(e -> e.getValue().equals(it.get(e.getKey()))));
+            .noneMatch(
+                it ->
+                    never.entrySet().stream()
+                        .allMatch(e -> e.getValue().equals(it.get(e.getKey()))));
     assertThat(walk.isPossible()).isEqualTo(!excluded);
     assertThat(walk.possible("tow-prep").contains("no")).isEqualTo(!excluded);
   }

@@ -16,7 +16,8 @@ import tools.jackson.databind.node.ArrayNode;
  * @param key the key
  */
 record KeyedLists(String key, Keyed base, Keyed theirs, Keyed yours) {
-  private static final List<String> KEYS = List.of("id", "number", "cavity", "reading", "file", "serial");
+  private static final List<String> KEYS =
+      List.of("id", "number", "cavity", "reading", "file", "serial");
 
   /** Stands for a key where the items are texts and each is its own name. */
   private static final String ITSELF = "";

@@ -38,8 +38,7 @@ public final class JobFinding {
       ObjectNode traits = finding.putObject("traits");
       job.answers().forEach(traits::put);
     }
-    List<JobView.Photo> photos =
-        stepId.isEmpty() ? List.of() : view.photos(stepId);
+    List<JobView.Photo> photos = stepId.isEmpty() ? List.of() : view.photos(stepId);
     if (!photos.isEmpty()) {
       ArrayNode list = finding.putArray("photos");
       for (JobView.Photo it : photos) {
@@ -58,8 +57,7 @@ public final class JobFinding {
     KitOrder order = work.pages().order();
     place(order, step).ifPresent(it -> finding.put("at", it.text()));
     Optional<Lead> lead = new StepView(work, step).lead();
-    lead.ifPresent(
-        it -> finding.put("kit", order.kit().id()).put("lead", it.id()));
+    lead.ifPresent(it -> finding.put("kit", order.kit().id()).put("lead", it.id()));
   }
 
   private static Optional<FoundAt> place(KitOrder order, Step step) {

@@ -103,10 +103,7 @@ public record JobView(
   /** Part numbers this vehicle can need: those sure to fit, or all that may. */
   public List<PartNumber> numbers() {
     return work.map(
-            it ->
-                it.walk().fitting().isEmpty()
-                    ? it.walk().possibleNumbers()
-                    : it.walk().fitting())
+            it -> it.walk().fitting().isEmpty() ? it.walk().possibleNumbers() : it.walk().fitting())
         .orElse(List.of());
   }
 
@@ -181,7 +178,6 @@ public record JobView(
     return it.against().isEmpty()
         ? Optional.of(new Next("Sign off", Href.job(job.id(), "sign"), "All is done."))
         : Optional.of(
-            new Next(
-                "See what stands against the sign-off", Href.job(job.id(), "sign"), ""));
+            new Next("See what stands against the sign-off", Href.job(job.id(), "sign"), ""));
   }
 }

@@ -150,8 +150,7 @@ public final class JobWork {
 
   private static boolean isGrave(Step step) {
     return step.undo() != Undo.EASILY
-        || step
-            .act()
+        || step.act()
             .filter(it -> switches(it) || it instanceof Act.FitFuse || it instanceof Act.Change)
             .isPresent();
   }
@@ -193,7 +192,10 @@ public final class JobWork {
     }
     if (isOfOtherGuide()) {
       against.add(
-          "It was begun by another guide (" + job.guide().orElse("") + ") than this one (" + print
+          "It was begun by another guide ("
+              + job.guide().orElse("")
+              + ") than this one ("
+              + print
               + ").");
     }
     if (job.partNumber().isEmpty()) {
@@ -214,7 +216,12 @@ public final class JobWork {
         open.stream().filter(it -> it.standing() == Value.Standing.MISSING).toList();
     numbers(missing.stream().map(Value::step).distinct().toList())
         .ifPresent(
-            it -> against.add("Not taken yet: " + (missing.size() == 1 ? "a value at " : missing.size() + " values at ") + it + "."));
+            it ->
+                against.add(
+                    "Not taken yet: "
+                        + (missing.size() == 1 ? "a value at " : missing.size() + " values at ")
+                        + it
+                        + "."));
     for (Value it : open) {
       if (!missing.contains(it)) {
         against.add(

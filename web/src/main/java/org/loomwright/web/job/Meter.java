@@ -64,8 +64,7 @@ public final class Meter {
         return Optional.empty();
       }
       BigDecimal value =
-          exact.scaleByPowerOfTen(
-              POWERS.getOrDefault(unit, 0) - POWERS.getOrDefault(other, 0));
+          exact.scaleByPowerOfTen(POWERS.getOrDefault(unit, 0) - POWERS.getOrDefault(other, 0));
       return Optional.of(new Number(new BigDecimal(value.toPlainString()), other));
     }
   }

@@ -70,9 +70,7 @@ public record StepView(JobWork work, Step step) {
   /** Its face. */
   public Optional<StepFace> face() {
     return step.shown()
-        .flatMap(
-            it ->
-                StepFace.of(names(), it, FACE_WIDTH_MM, FACE_HEIGHT_MM, Lettering.fitted()))
+        .flatMap(it -> StepFace.of(names(), it, FACE_WIDTH_MM, FACE_HEIGHT_MM, Lettering.fitted()))
         .map(
             it ->
                 new StepFace(
@@ -104,7 +102,8 @@ public record StepView(JobWork work, Step step) {
   /** What has to be open, power, tools and the lead. */
   public List<Fact> facts() {
     List<Fact> facts = new ArrayList<>();
-    lead().ifPresent(
+    lead()
+        .ifPresent(
             it ->
                 facts.add(
                     new Fact(
@@ -121,8 +120,7 @@ public record StepView(JobWork work, Step step) {
               "Open now",
               String.join(", ", step.openings().stream().map(names()::opening).toList())));
     }
-    step.live()
-        .ifPresent(it -> facts.add(new Fact("Power", it ? "on" : "off, battery isolated")));
+    step.live().ifPresent(it -> facts.add(new Fact("Power", it ? "on" : "off, battery isolated")));
     step.ask().ifPresent(it -> facts.add(new Fact("How", how(it.how()))));
     if (!step.tools().isEmpty()) {
       facts.add(new Fact("Tools", String.join(", ", step.tools())));

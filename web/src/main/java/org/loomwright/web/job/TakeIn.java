@@ -64,11 +64,7 @@ public record TakeIn(
     List<Fault> against = taken.against(work.job());
     return against.isEmpty()
         ? new TakeIn(
-            text,
-            record,
-            Optional.of(taken),
-            changes(work, taken.onto(work.job())),
-            List.of())
+            text, record, Optional.of(taken), changes(work, taken.onto(work.job())), List.of())
         : new TakeIn(text, record, Optional.empty(), List.of(), words(against));
   }
 
@@ -93,9 +89,7 @@ public record TakeIn(
             question(work, it.getKey())
                 + ": "
                 + answer(work, it.getKey(), it.getValue())
-                + (old.isEmpty()
-                    ? ""
-                    : ", no longer " + answer(work, it.getKey(), old)));
+                + (old.isEmpty() ? "" : ", no longer " + answer(work, it.getKey(), old)));
       }
     }
     List<Step> done =

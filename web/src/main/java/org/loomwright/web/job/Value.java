@@ -135,11 +135,14 @@ public record Value(
     return unit.isEmpty() || reading.name().endsWith(in) ? title() : title() + in;
   }
 
-  /** How far it is from the value taken before, such as "3 mA more"; empty where that is no number. */
+  /**
+   * How far it is from the value taken before, such as "3 mA more"; empty where that is no number.
+   */
   public String difference() {
     Optional<Meter.Number> now = Meter.kept(value);
     Optional<Meter.Number> then =
-        before.flatMap(it -> Meter.kept(it.value()))
+        before
+            .flatMap(it -> Meter.kept(it.value()))
             .flatMap(it -> now.flatMap(number -> it.in(number.unit())));
     if (now.isEmpty() || then.isEmpty()) {
       return "";

@@ -12,8 +12,7 @@ public final class Shots {
     String shots = System.getProperty("loomwright.shots", "");
     if (!shots.isEmpty()) {
       String file = name.replaceAll("[^A-Za-z0-9]+", "-") + ".png";
-      page.screenshot(
-          new Page.ScreenshotOptions().setPath(Path.of(shots, file)).setFullPage(true));
+      page.screenshot(new Page.ScreenshotOptions().setPath(Path.of(shots, file)).setFullPage(true));
     }
   }
 }

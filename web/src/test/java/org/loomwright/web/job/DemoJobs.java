@@ -158,7 +158,8 @@ public final class DemoJobs {
             .filter(it -> it.readings().stream().anyMatch(r -> r.id().equals("rest-voltage")))
             .findFirst()
             .orElseThrow();
-    job.taken(new Taken("rest-voltage", "battery rest voltage", "11.9 V", Optional.of("12.4 V or more")));
+    job.taken(
+        new Taken("rest-voltage", "battery rest voltage", "11.9 V", Optional.of("12.4 V or more")));
     job.deviation(
         new Deviation(
             Optional.of(rest.id()),

@@ -88,9 +88,7 @@ final class Fitter {
       }
     }
     String band =
-        String.valueOf(
-            field.evaluate(
-                "it => it.closest('.field').nextElementSibling.innerText"));
+        String.valueOf(field.evaluate("it => it.closest('.field').nextElementSibling.innerText"));
     Matcher least = LEAST.matcher(band);
     Matcher most = MOST.matcher(band);
     if (least.find()) {

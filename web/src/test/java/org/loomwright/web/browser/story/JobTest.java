@@ -19,10 +19,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.loomwright.store.DocumentKey;
 import org.loomwright.web.DemoStore;
-import org.loomwright.web.job.DemoJobs;
 import org.loomwright.web.browser.BrowserSession;
 import org.loomwright.web.browser.Layout;
 import org.loomwright.web.browser.Manner;
+import org.loomwright.web.job.DemoJobs;
 
 /** A job from the first question to the sign-off, on a phone. */
 class JobTest {
@@ -89,7 +89,12 @@ class JobTest {
     assertThat(ben.button("Sign off")).hasCount(0);
     ben.follow("Values").sees("✕ outside");
     Layout.checkFit(page);
-    ben.leave(() -> page.locator("tr", outside()).getByRole(com.microsoft.playwright.options.AriaRole.LINK).first().click());
+    ben.leave(
+        () ->
+            page.locator("tr", outside())
+                .getByRole(com.microsoft.playwright.options.AriaRole.LINK)
+                .first()
+                .click());
     ben.unfold("A value has to stay outside");
     page.locator("#because").fill("charged over night, 12.7 V in the morning");
     ben.press("Give the reason").sees("Settled: charged over night");
@@ -97,8 +102,7 @@ class JobTest {
     page.locator("#words").fill("handed over with the sheet");
     ben.leave(() -> ben.button("Sign off").click());
     ben.sees("Signed off");
-    assertThat(store.text(key(job)))
-        .contains("\"signed-off\"", "12.1 V", "000017", "\"finding\"");
+    assertThat(store.text(key(job))).contains("\"signed-off\"", "12.1 V", "000017", "\"finding\"");
     papers(ben, job);
   }
 
