@@ -94,7 +94,11 @@ final class CountRoutes implements Routes {
             with(base.get().content(), count.get()),
             basedOn,
             Href.counts(vehicle.get().id()),
-            "shares of \"" + count.get().trait().name() + "\" from " + count.get().seen() + " seen");
+            "shares of \""
+                + count.get().trait().name()
+                + "\" from "
+                + count.get().seen()
+                + " seen");
     if (!problems.isEmpty()) {
       page(ctx.status(HttpStatus.UNPROCESSABLE_CONTENT), problems);
     }

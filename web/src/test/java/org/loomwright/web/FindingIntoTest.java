@@ -13,8 +13,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.loomwright.model.document.Document;
 import org.loomwright.model.design.Verdict;
+import org.loomwright.model.document.Document;
 import org.loomwright.model.evidence.How;
 import org.loomwright.model.finding.Finding;
 import org.loomwright.model.finding.FindingState;
@@ -188,7 +188,8 @@ class FindingIntoTest {
         .containsExactlyInAnyOrder(
             "fed: ▲ perhaps:", "fed-under-way: ▲ perhaps:", "not-fed: ✓ not concerned:");
     assertThat(told).contains("It was not looked at: late fuse block.");
-    assertThat(browser.planned("/kit/crew-comfort/proof")).contains("2 comebacks", "F7 dead on a late van");
+    assertThat(browser.planned("/kit/crew-comfort/proof"))
+        .contains("2 comebacks", "F7 dead on a late van");
     assertThat(browser.planned("/kit/crew-comfort/leads")).doesNotContain("F7 dead on a late van");
   }
 
@@ -229,8 +230,7 @@ class FindingIntoTest {
   private static Job job(String id, String kit, int release, JobState state, String fed) {
     Map<String, String> answers =
         new TreeMap<>(
-            Map.of(
-                "body", "panel", "tow-prep", "no", "step-before", "none", "floor-ground", "no"));
+            Map.of("body", "panel", "tow-prep", "no", "step-before", "none", "floor-ground", "no"));
     answers.put("rear-feed", fed);
     return new Job(
         id,
@@ -306,9 +306,7 @@ class FindingIntoTest {
     Revision saved = demo.store().documents().newest(DemoStore.VAN).orElseThrow().revision();
     assertThat(saved.by().why()).isEqualTo("shares of \"feed of section B\" from 1 seen");
     assertThat(
-            browser
-                .post("/vehicle/packer/counts", "basedOn=1&trait=nothing&who=Anna")
-                .statusCode())
+            browser.post("/vehicle/packer/counts", "basedOn=1&trait=nothing&who=Anna").statusCode())
         .isEqualTo(404);
   }
 }

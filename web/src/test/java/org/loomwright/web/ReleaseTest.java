@@ -47,10 +47,10 @@ class ReleaseTest {
           .contains(new Pin(DemoStore.VAN, 1), new Pin(new DocumentKey("rules", "shop-rules"), 1))
           .hasSize(6);
       byte[] before = browser.bytes(PAGE + "/1/pack.zip").body();
-      assertThat(names(before)).contains("pack.pdf", "result.json", "cut-list.xlsx", "fit-check.html");
+      assertThat(names(before))
+          .contains("pack.pdf", "result.json", "cut-list.xlsx", "fit-check.html");
       assertThat(demo.store().releases().file("crew-comfort", 1, "guide.html"))
-          .hasValueSatisfying(
-              it -> assertThat(new String(it, UTF_8)).contains("\"release\":1,"));
+          .hasValueSatisfying(it -> assertThat(new String(it, UTF_8)).contains("\"release\":1,"));
       for (String name : List.of("guide", "fit-check")) {
         HttpResponse<String> file = browser.get("/kit/crew-comfort/" + name + ".html");
         assertThat(file.statusCode()).isEqualTo(200);

@@ -60,14 +60,17 @@ public record ReleaseImpact(
    * @param jobs jobs of any kit; those with this release are told of
    * @param look is taken at each step of the proof; what it throws ends the work
    */
-  public static ReleaseImpact of(
-      Released released, Vehicle now, List<Job> jobs, Runnable look) {
+  public static ReleaseImpact of(Released released, Vehicle now, List<Job> jobs, Runnable look) {
     KitOrder was = released.order();
     KitOrder order =
         new KitOrder(was.kit(), now, was.equipment(), was.parts(), was.rules(), was.pictures());
     Judged judged =
         ProofMaker.judge(
-            order, released.plan().cases(), released.plan().design(), released.plan().guide(), look);
+            order,
+            released.plan().cases(),
+            released.plan().design(),
+            released.plan().guide(),
+            look);
     String kit = was.kit().id();
     List<Job> own =
         jobs.stream()

@@ -10,7 +10,9 @@ import org.loomwright.model.vehicle.Trait;
 import org.loomwright.model.vehicle.TraitValue;
 import org.loomwright.model.vehicle.Vehicle;
 
-/** The possible builds of a vehicle on which a proof fails. Not safe for several threads at once. */
+/**
+ * The possible builds of a vehicle on which a proof fails. Not safe for several threads at once.
+ */
 public final class FailingBuilds {
   private static final int MOST_TOLD = 4;
 

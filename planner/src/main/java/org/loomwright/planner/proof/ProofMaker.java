@@ -66,8 +66,7 @@ public final class ProofMaker {
       Subject subject = new Subject(order, List.copyOf(cases), design, guide, facts);
       Findings findings = new Findings(subject.possible());
       Walk.Walked walked = walk(subject, findings, look);
-      return new Judged(
-          proof(subject, walked, findings), Optional.of(failing(subject, findings)));
+      return new Judged(proof(subject, walked, findings), Optional.of(failing(subject, findings)));
     } catch (UnprovableException e) {
       return notWalked(order, e.why());
     } catch (UnknownNameException e) {
@@ -171,20 +170,21 @@ public final class ProofMaker {
   }
 
   private static Judged notWalked(KitOrder order, String why) {
-    return new Judged(new Proof(
-        false,
-        BigInteger.ZERO,
-        Arrays.stream(Claim.values())
-            .map(
-                claim ->
-                    new Obligation(
-                        claim.id(),
-                        claim.words(),
-                        false,
-                        "not shown for vehicle '" + order.vehicle().id() + "': " + why))
-            .toList(),
-        List.of(),
-        List.of()),
+    return new Judged(
+        new Proof(
+            false,
+            BigInteger.ZERO,
+            Arrays.stream(Claim.values())
+                .map(
+                    claim ->
+                        new Obligation(
+                            claim.id(),
+                            claim.words(),
+                            false,
+                            "not shown for vehicle '" + order.vehicle().id() + "': " + why))
+                .toList(),
+            List.of(),
+            List.of()),
         Optional.empty());
   }
 }

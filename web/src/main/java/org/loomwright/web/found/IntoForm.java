@@ -142,8 +142,7 @@ public record IntoForm(
     Map<String, String> typed = new LinkedHashMap<>();
     sent.forEach((key, value) -> typed.put(key, value.strip()));
     String based = sent.getOrDefault("basedOn", "");
-    return form(
-        typed, based.matches("\\d{1,15}") ? Long.parseLong(based) : 0, finding, vehicle);
+    return form(typed, based.matches("\\d{1,15}") ? Long.parseLong(based) : 0, finding, vehicle);
   }
 
   private static IntoForm form(
@@ -188,8 +187,7 @@ public record IntoForm(
           case EVIDENCE -> List.of();
           case VALUE -> List.of("value-of", "value-words", "value-expect");
           case TRAIT ->
-              List.of(
-                  "trait-name", "usual", "found", "question", "usual-expect", "found-expect");
+              List.of("trait-name", "usual", "found", "question", "usual-expect", "found-expect");
           default -> {
             wrong.put(WHAT, "choose what it is");
             yield List.of();

@@ -20,8 +20,7 @@ import org.loomwright.store.WorkspaceContent;
 public final class VehicleChange {
   /** Kinds of documents that tell of real vehicles and kits; no plan rests on them. */
   private static final List<String> SEEN =
-      List.of(
-          DocumentKind.FINDING.word(), DocumentKind.JOB.word(), DocumentKind.BATCH.word());
+      List.of(DocumentKind.FINDING.word(), DocumentKind.JOB.word(), DocumentKind.BATCH.word());
 
   private VehicleChange() {}
 

@@ -25,8 +25,8 @@ import org.loomwright.web.browser.Manner;
 
 /**
  * Whatever answer is changed, and whenever: when the guide is at its end, the vehicle is as if the
- * right answers had been given at once, no wiring was touched with power on, and nothing was worked on
- * behind a closed panel.
+ * right answers had been given at once, no wiring was touched with power on, and nothing was worked
+ * on behind a closed panel.
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class SecondThoughtsTest {
@@ -92,7 +92,9 @@ class SecondThoughtsTest {
       String trait = ask.ask().orElseThrow().trait();
       int from = walk.indexOf(ask) + 1;
       String until =
-          random.nextInt(4) == 0 ? "the end" : walk.get(from + random.nextInt(walk.size() - from)).id();
+          random.nextInt(4) == 0
+              ? "the end"
+              : walk.get(from + random.nextInt(walk.size() - from)).id();
       for (Map<String, String> second : builds) {
         // The part number in the hand has to serve both, or the guide rightly stops.
         boolean near =
