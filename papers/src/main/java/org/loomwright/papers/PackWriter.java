@@ -30,10 +30,9 @@ public final class PackWriter {
   /**
    * Writes {@code pack.pdf}, {@code calculations.pdf}, {@code leads.csv}, {@code cut-list.xlsx},
    * {@code parts.xlsx}, the files of the build board, the guide for the hand as {@code guide.html}
-   * and {@code result.json}. Files of these names
-   * are replaced, and drawings of board sheets that the harness no longer has are removed; nothing
-   * else is touched. All are made before the first is written, so a pack is never half of one plan
-   * and half of another.
+   * and {@code result.json}. Files of these names are replaced, and drawings of board sheets that
+   * the harness no longer has are removed; nothing else is touched. All are made before the first
+   * is written, so a pack is never half of one plan and half of another.
    *
    * @param order the kit with its documents
    * @param plan its plan
@@ -57,9 +56,7 @@ public final class PackWriter {
     files.put("cut-list.xlsx", CutListBook.of(names));
     files.put("parts.xlsx", PartsBook.of(names));
     files.putAll(BoardFiles.of(plan, order, fonts));
-    files.put(
-        "guide.html",
-        HandGuide.text(order, plan, release).getBytes(StandardCharsets.UTF_8));
+    files.put("guide.html", HandGuide.text(order, plan, release).getBytes(StandardCharsets.UTF_8));
     files.put("result.json", PlanJson.text(plan).getBytes(StandardCharsets.UTF_8));
     Files.createDirectories(outDir);
     removeOldSheets(outDir, files.keySet());

@@ -50,7 +50,8 @@ final class SampleGuide {
         "Is the vehicle prepared for towing?",
         TellHow.ASK_OWNER,
         "tow-prep",
-        new Answer("yes", "prepared for towing", "a coupling or a code on the order", Optional.empty()),
+        new Answer(
+            "yes", "prepared for towing", "a coupling or a code on the order", Optional.empty()),
         new Answer("no", "not prepared for towing", "no coupling, no code", Optional.empty()));
     ask(
         steps,
@@ -89,7 +90,8 @@ final class SampleGuide {
                     "rear-block",
                     "H-FUSE",
                     List.of("9"),
-                    new View(Side.MATING_SIDE, LatchDirection.LEFT))), List.of(),
+                    new View(Side.MATING_SIDE, LatchDirection.LEFT))),
+            List.of(),
             3));
     add(
         steps,
@@ -139,7 +141,8 @@ final class SampleGuide {
                     "floor",
                     "H-FLOOR",
                     List.of("1"),
-                    new View(Side.WIRE_SIDE, LatchDirection.DOWN))), List.of(),
+                    new View(Side.WIRE_SIDE, LatchDirection.DOWN))),
+            List.of(),
             4));
     act(steps, "connect", "step-well", "Connect the battery", new Act.Reconnect(), Undo.EASILY);
     add(
@@ -173,7 +176,8 @@ final class SampleGuide {
             edge("connect", "test")),
         List.of("test"),
         List.of("meter", "mirror", "pick", "trim wedge"),
-        96.4, 0);
+        96.4,
+        0);
   }
 
   private static Edge edge(String from, String to) {
@@ -204,7 +208,8 @@ final class SampleGuide {
             undo,
             List.of(),
             List.of(),
-            Optional.empty(), List.of(),
+            Optional.empty(),
+            List.of(),
             2));
   }
 
@@ -226,7 +231,8 @@ final class SampleGuide {
             undo,
             List.of(),
             List.of(),
-            Optional.empty(), List.of(),
+            Optional.empty(),
+            List.of(),
             5));
   }
 
@@ -248,7 +254,8 @@ final class SampleGuide {
             Undo.EASILY,
             List.of(),
             how.isReading() ? List.of("meter") : List.of(),
-            Optional.empty(), List.of(),
+            Optional.empty(),
+            List.of(),
             3));
   }
 }

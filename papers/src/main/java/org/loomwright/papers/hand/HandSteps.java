@@ -173,9 +173,7 @@ final class HandSteps {
   }
 
   private static void reading(Reading reading, ObjectNode node) {
-    node.put("id", reading.id())
-        .put("name", reading.name())
-        .put("kind", Words.of(reading.kind()));
+    node.put("id", reading.id()).put("name", reading.name()).put("kind", Words.of(reading.kind()));
     reading.band().ifPresent(it -> band(it, node));
     reading.compareWith().ifPresent(it -> node.put("compareWith", it));
     node.set("when", Compiled.of(reading.when()));

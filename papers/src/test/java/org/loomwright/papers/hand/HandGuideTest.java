@@ -23,7 +23,8 @@ import tools.jackson.databind.json.JsonMapper;
 
 class HandGuideTest {
   private static final Pattern DATA =
-      Pattern.compile("<script type=\"application/json\" id=\"data\">(.*?)</script>", Pattern.DOTALL);
+      Pattern.compile(
+          "<script type=\"application/json\" id=\"data\">(.*?)</script>", Pattern.DOTALL);
   private static final Pattern SCRIPT = Pattern.compile("<script>(.*?)</script>", Pattern.DOTALL);
   private static final Pattern STYLE = Pattern.compile("<style>(.*?)</style>", Pattern.DOTALL);
 

@@ -21,7 +21,9 @@ class ForksTest {
       new Ask(
           "colour",
           TellHow.LOOK,
-          List.of(new Answer("red", "red", "red seen", Optional.empty()), new Answer("blue", "blue", "blue seen", Optional.empty())));
+          List.of(
+              new Answer("red", "red", "red seen", Optional.empty()),
+              new Answer("blue", "blue", "blue seen", Optional.empty())));
 
   @Test
   void saysNothingWhereTheNextNumberFollows() {
@@ -91,7 +93,8 @@ class ForksTest {
               Undo.EASILY,
               List.of(),
               List.of(),
-              Optional.empty(), List.of(),
+              Optional.empty(),
+              List.of(),
               0));
     }
     return new Forks(new Guide("a", steps, List.of(edges), List.of("c"), List.of(), 0, 0));

@@ -324,8 +324,7 @@ class HandTest {
       again.isAt("act/isolate").finish(build).heading("Finished");
       Path other = folder.resolve("other.json");
       Files.writeString(
-          other,
-          Files.readString(record).replaceFirst("\"guide\": \"....", "\"guide\": \"0000"));
+          other, Files.readString(record).replaceFirst("\"guide\": \"....", "\"guide\": \"0000"));
       again.press("to-start").page().locator("#open-record").setInputFiles(other);
       again.says("#start-fault", "belongs to another guide");
     }
@@ -404,7 +403,10 @@ class HandTest {
       for (Map<String, String> build : other.oneOfEachCase()) {
         try (BrowserContext context = offline()) {
           Hand hand = Hand.open(context, other, other.file(folder));
-          hand.finish(build).press("to-start").type("vehicle-note", "Zoë's van, Ü-7").press("begin");
+          hand.finish(build)
+              .press("to-start")
+              .type("vehicle-note", "Zoë's van, Ü-7")
+              .press("begin");
           hand.heading("Finished");
           JsonNode saved = Hand.read(hand.save(folder));
           // The bar with the buttons would lie over the code.

@@ -26,7 +26,9 @@ import org.loomwright.web.browser.BrowserSession;
 import org.loomwright.web.browser.Layout;
 import org.loomwright.web.browser.Manner;
 
-/** The guide can be read in the sun and in the dark, touched with gloves, used by keyboard, printed. */
+/**
+ * The guide can be read in the sun and in the dark, touched with gloves, used by keyboard, printed.
+ */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class LookTest {
   private static final String LAND = "land/L1a/rear-block/F7";
@@ -134,8 +136,7 @@ class LookTest {
         assertThat(document.getNumberOfPages()).isBetween(5, 20);
       }
       page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
-      assertThat(page.locator(".paper-step").count())
-          .isEqualTo(demo.plan().guide().steps().size());
+      assertThat(page.locator(".paper-step").count()).isEqualTo(demo.plan().guide().steps().size());
       assertThat(page.locator("#app").isVisible()).isFalse();
     }
   }

@@ -11,6 +11,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.AfterAll;
@@ -25,8 +26,8 @@ import org.loomwright.web.browser.Manner;
 
 /**
  * Whatever answer is changed, and whenever: when the guide is at its end, the vehicle is as if the
- * right answers had been given at once, no wiring was touched with power on, and nothing was worked on
- * behind a closed panel.
+ * right answers had been given at once, no wiring was touched with power on, and nothing was worked
+ * on behind a closed panel.
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class SecondThoughtsTest {
@@ -63,13 +64,13 @@ class SecondThoughtsTest {
                         "until", trial.until(),
                         "trait", trial.trait()));
         List<String> done = new ArrayList<>();
-        ((List<?>) found.get("done")).forEach(it -> done.add(String.valueOf(it)));
+        HandScripts.list(found, "done").forEach(it -> done.add(String.valueOf(it)));
         List<Step> walk = demo.walk(trial.second());
         assertThat(done)
             .as("steps done, %s", trial)
             .containsExactlyInAnyOrderElementsOf(walk.stream().map(Step::id).toList());
         Vehicle vehicle = new Vehicle(demo, trial.toString());
-        ((List<?>) found.get("events")).forEach(it -> vehicle.happens((Map<?, ?>) it));
+        HandScripts.list(found, "events").forEach(it -> vehicle.happens((Map<?, ?>) it));
         Vehicle straight = new Vehicle(demo, trial.toString());
         walk.forEach(it -> straight.happens(Map.of("what", "do", "step", it.id())));
         assertThat(vehicle.state()).as("the vehicle, %s", trial).isEqualTo(straight.state());
@@ -92,16 +93,19 @@ class SecondThoughtsTest {
       String trait = ask.ask().orElseThrow().trait();
       int from = walk.indexOf(ask) + 1;
       String until =
-          random.nextInt(4) == 0 ? "the end" : walk.get(from + random.nextInt(walk.size() - from)).id();
+          random.nextInt(4) == 0
+              ? "the end"
+              : walk.get(from + random.nextInt(walk.size() - from)).id();
       for (Map<String, String> second : builds) {
         // The part number in the hand has to serve both, or the guide rightly stops.
         boolean near =
-            !second.get(trait).equals(first.get(trait))
+            !Objects.equals(second.get(trait), first.get(trait))
                 && demo.number(second).equals(demo.number(first))
                 && asked(demo, second).contains(trait)
                 // What was answered beside it stays true.
                 && asked(demo, first).stream()
-                    .allMatch(it -> it.equals(trait) || first.get(it).equals(second.get(it)));
+                    .allMatch(
+                        it -> it.equals(trait) || Objects.equals(first.get(it), second.get(it)));
         if (near) {
           return new Trial(first, second, until, trait);
         }

@@ -29,7 +29,9 @@ import org.loomwright.web.browser.Manner;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
-/** Every possible build of the demo's kits goes through its guide in a browser without a network. */
+/**
+ * Every possible build of the demo's kits goes through its guide in a browser without a network.
+ */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class WalkTest {
   private static final JsonMapper JSON = JsonMapper.builder().build();
@@ -71,8 +73,7 @@ class WalkTest {
               .map(
                   it ->
                       new Walked(
-                          ((List<?>) ((Map<?, ?>) it).get("shown"))
-                              .stream().map(String::valueOf).toList(),
+                          HandScripts.list(it, "shown").stream().map(String::valueOf).toList(),
                           JSON.readTree(String.valueOf(((Map<?, ?>) it).get("record")))))
               .toList();
     }
@@ -105,8 +106,7 @@ class WalkTest {
       questions += weight * walked.record().get("answers").size();
     }
     assertThat(cases)
-        .containsExactlyInAnyOrderElementsOf(
-            demo.plan().cases().stream().map(Case::id).toList());
+        .containsExactlyInAnyOrderElementsOf(demo.plan().cases().stream().map(Case::id).toList());
     assertThat(questions / weights)
         .isCloseTo(demo.plan().guide().expectedQuestions(), within(1e-9));
   }
@@ -178,7 +178,9 @@ class WalkTest {
                 .as("end %s of %s", end, build)
                 .isEqualTo(Optional.ofNullable(wanted.get(end)).orElseThrow()));
     // What the bench has done already need not be done in the vehicle.
-    wanted.values().removeIf(it -> it instanceof Landing.InHousing || it instanceof Landing.InJoint);
+    wanted
+        .values()
+        .removeIf(it -> it instanceof Landing.InHousing || it instanceof Landing.InJoint);
     assertThat(landed.keySet()).as("ends of %s", build).containsAll(wanted.keySet());
   }
 
