@@ -5,7 +5,8 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import org.loomwright.model.design.Plan;
-import org.loomwright.papers.PlanJson;
+import org.loomwright.papers.json.PlanMapper;
+import tools.jackson.databind.json.JsonMapper;
 
 /**
  * The fingerprint of a guide: two guides have the same one only when they say the same. The record
@@ -13,12 +14,13 @@ import org.loomwright.papers.PlanJson;
  */
 public final class GuidePrint {
   private static final int DIGITS = 16;
+  private static final JsonMapper MAPPER = PlanMapper.mapper();
 
   private GuidePrint() {}
 
   /** The first 16 hexadecimal digits, in lower case, of the SHA-256 of the guide's JSON text. */
   public static String of(Plan plan) {
-    return sha256(PlanJson.guide(plan.guide())).substring(0, DIGITS);
+    return sha256(MAPPER.writeValueAsString(plan.guide())).substring(0, DIGITS);
   }
 
   /** SHA-256 (FIPS 180-4) of a text in UTF-8, as hexadecimal digits in lower case. */

@@ -126,7 +126,8 @@ class PartsTest {
             page.evaluate("it => parts.readNumber(it.typed, it.said, it.unit, false)", asked);
     if (fault == null) {
       assertThat(read.get("text")).isEqualTo(text);
-      assertThat(((Number) read.get("value")).doubleValue()).isEqualTo(Double.parseDouble(text));
+      assertThat(Double.parseDouble(String.valueOf(read.get("value"))))
+          .isEqualTo(Double.parseDouble(text));
     } else {
       assertThat(read.containsKey("text")).isFalse();
       assertThat(String.valueOf(read.get("fault"))).contains(fault);
@@ -216,7 +217,7 @@ class PartsTest {
                         + " 7 + it.v * 13 + i * i % 11) % 95); return {text, rows: parts.qrDrawn("
                         + "text, it.v, it.l).map(row => row.map(x => x ? '1' : '0').join(''))}; }",
                     Map.of("v", version, "l", level));
-        List<?> rows = (List<?>) drawn.get("rows");
+        List<?> rows = HandScripts.list(drawn, "rows");
         BitMatrix matrix = new BitMatrix(rows.size());
         for (int y = 0; y < rows.size(); y++) {
           for (int x = 0; x < rows.size(); x++) {

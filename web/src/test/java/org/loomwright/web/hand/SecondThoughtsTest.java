@@ -11,6 +11,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.AfterAll;
@@ -63,13 +64,13 @@ class SecondThoughtsTest {
                         "until", trial.until(),
                         "trait", trial.trait()));
         List<String> done = new ArrayList<>();
-        ((List<?>) found.get("done")).forEach(it -> done.add(String.valueOf(it)));
+        HandScripts.list(found, "done").forEach(it -> done.add(String.valueOf(it)));
         List<Step> walk = demo.walk(trial.second());
         assertThat(done)
             .as("steps done, %s", trial)
             .containsExactlyInAnyOrderElementsOf(walk.stream().map(Step::id).toList());
         Vehicle vehicle = new Vehicle(demo, trial.toString());
-        ((List<?>) found.get("events")).forEach(it -> vehicle.happens((Map<?, ?>) it));
+        HandScripts.list(found, "events").forEach(it -> vehicle.happens((Map<?, ?>) it));
         Vehicle straight = new Vehicle(demo, trial.toString());
         walk.forEach(it -> straight.happens(Map.of("what", "do", "step", it.id())));
         assertThat(vehicle.state()).as("the vehicle, %s", trial).isEqualTo(straight.state());
@@ -98,12 +99,13 @@ class SecondThoughtsTest {
       for (Map<String, String> second : builds) {
         // The part number in the hand has to serve both, or the guide rightly stops.
         boolean near =
-            !second.get(trait).equals(first.get(trait))
+            !Objects.equals(second.get(trait), first.get(trait))
                 && demo.number(second).equals(demo.number(first))
                 && asked(demo, second).contains(trait)
                 // What was answered beside it stays true.
                 && asked(demo, first).stream()
-                    .allMatch(it -> it.equals(trait) || first.get(it).equals(second.get(it)));
+                    .allMatch(
+                        it -> it.equals(trait) || Objects.equals(first.get(it), second.get(it)));
         if (near) {
           return new Trial(first, second, until, trait);
         }

@@ -73,8 +73,7 @@ class WalkTest {
               .map(
                   it ->
                       new Walked(
-                          ((List<?>) ((Map<?, ?>) it).get("shown"))
-                              .stream().map(String::valueOf).toList(),
+                          HandScripts.list(it, "shown").stream().map(String::valueOf).toList(),
                           JSON.readTree(String.valueOf(((Map<?, ?>) it).get("record")))))
               .toList();
     }
