@@ -119,7 +119,7 @@ class JobTest {
     assertThat(page.locator("img.found-photo")).hasCount(1);
     ben.unfold("Stop, and note what is otherwise");
     page.getByLabel("What it looks like").fill("the cover has five screws");
-    page.getByLabel("Reason why it may stay so").fill("all five were found");
+    page.locator("#why").fill("all five were found");
     ben.press("Note it").sees("Settled: all five were found");
     ben.leave(() -> page.locator(".job-otherwise a").last().click());
     assertThat(page.getByLabel("What was seen")).hasValue("the cover has five screws");
