@@ -57,6 +57,7 @@ final class Site {
             new JobSurveyRoutes(jobs),
             new JobStepRoutes(jobs),
             new JobPhotoRoutes(jobs),
+            new StockRoutes(bench, writer),
             new NewRoutes(bench, writer, saver, jobs),
             new CompareRoutes(bench, writer, saver),
             new FindingRoutes(bench, writer, saver),

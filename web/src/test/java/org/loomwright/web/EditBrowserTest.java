@@ -55,6 +55,7 @@ class EditBrowserTest {
         "/edit/kit/trailer",
         "/add/equipment/heater?to=plugs%2Fmain%2Fpins",
         "/remove/vehicle/packer?at=connectors%2Ffloor",
+        "/finding/floor-cavity-wire/into",
         "/new/vehicle"
       })
   void formsAreAccessibleAndFit(String path) {

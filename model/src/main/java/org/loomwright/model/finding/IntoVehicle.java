@@ -36,6 +36,8 @@ public final class IntoVehicle {
    * @param value id of the value
    * @param words its builds, a clause
    * @param expect what is seen on them when the trait is looked at
+   * @param band where the meter reads on them, such as "4 V to 6 V"; absent where the trait is not
+   *     measured, or its values have no bands
    * @param share how common they are, in per cent; where the other values have shares, these give
    *     way in proportion, and where they have none, it is not written
    */
@@ -45,6 +47,7 @@ public final class IntoVehicle {
       String value,
       String words,
       String expect,
+      Optional<String> band,
       BigDecimal share) {
     ObjectNode copy = vehicle.deepCopy();
     Optional<ObjectNode> found = with(copy.path("traits"), "id", trait);
@@ -55,7 +58,9 @@ public final class IntoVehicle {
           if (shared) {
             made.put("share", percent(share));
           }
-          it.withObject("tell").withObject("expect").put(value, expect);
+          ObjectNode tell = it.withObject("tell");
+          tell.withObject("expect").put(value, expect);
+          band.ifPresent(text -> tell.withObject("bands").put(value, text));
         });
     return found.map(it -> copy);
   }

@@ -233,7 +233,7 @@ class IntoVehicleTest {
   @Test
   void aTraitGetsAValueMore() {
     ObjectNode changed =
-        IntoVehicle.value(van(), "body", "tipper", "with a tipper", "a tipping bed", BigDecimal.TEN)
+        IntoVehicle.value(van(), "body", "tipper", "with a tipper", "a tipping bed", Optional.empty(), BigDecimal.TEN)
             .orElseThrow();
     Trait body = read(changed).traits().get(0);
     assertThat(body.values()).extracting(TraitValue::id).endsWith("tipper").hasSize(4);
@@ -244,10 +244,32 @@ class IntoVehicleTest {
   }
 
   @Test
+  void aMeasuredTraitGetsAValueMoreWithItsBand() {
+    ObjectNode changed =
+        IntoVehicle.value(
+                van(),
+                "rear-feed",
+                "weak",
+                "with a weak feed",
+                "about half the voltage",
+                Optional.of("4 V to 6 V"),
+                BigDecimal.ONE)
+            .orElseThrow();
+    Trait feed =
+        read(changed).traits().stream()
+            .filter(it -> it.id().equals("rear-feed"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(feed.tell().bands())
+        .containsOnlyKeys("yes", "no", "weak")
+        .hasEntrySatisfying("weak", it -> assertThat(it.text()).isEqualTo("4 V to 6 V"));
+  }
+
+  @Test
   void nothingIsChangedWhereTheThingIsGone() {
     assertThat(IntoVehicle.evidence(van(), finding("circuit gone"))).isEmpty();
     assertThat(IntoVehicle.evidence(van(), finding("place cabin-floor"))).isEmpty();
-    assertThat(IntoVehicle.value(van(), "gone", "a", "b", "c", BigDecimal.ONE)).isEmpty();
+    assertThat(IntoVehicle.value(van(), "gone", "a", "b", "c", Optional.empty(), BigDecimal.ONE)).isEmpty();
     assertThat(IntoVehicle.trait(van(), finding("circuit heater-feed"), trait(FactOf.METAL, true)))
         .isEmpty();
   }

@@ -63,7 +63,11 @@ function summaryScreen() {
 
 function timeWords(iso) {
   var time = new Date(iso);
-  return isNaN(time.getTime()) ? iso : time.toLocaleString();
+  if (isNaN(time.getTime())) return iso;
+  // Year first, as on the papers: day and month the other way round are another day.
+  var two = function (number) { return (number < 10 ? '0' : '') + number; };
+  return time.getFullYear() + '-' + two(time.getMonth() + 1) + '-' + two(time.getDate())
+    + ' ' + two(time.getHours()) + ':' + two(time.getMinutes());
 }
 
 // The record as a code that the shop's phone or program reads from this screen.

@@ -267,6 +267,7 @@ public record IntoForm(
         NewId.of(said("value-words"), taken.getOrDefault(trait, Set.of())),
         said("value-words"),
         said("value-expect"),
+        Optional.of(said("value-band")).filter(it -> !it.isEmpty()),
         percent("value-share").orElseThrow());
   }
 

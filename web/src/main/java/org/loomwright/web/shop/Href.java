@@ -93,6 +93,16 @@ public final class Href {
     return finding(finding) + "/decide";
   }
 
+  /** All kits that were made. */
+  public static String stock() {
+    return "/stock";
+  }
+
+  /** Kits that were made in one go. */
+  public static String batch(String id) {
+    return "/batch/" + part(id);
+  }
+
   /** The guide of a kit as one file. */
   public static String handGuide(String kit) {
     return "/kit/" + part(kit) + "/guide.html";

@@ -9,12 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.loomwright.model.job.Job;
 import org.loomwright.model.kit.KitOrder;
-import org.loomwright.model.workspace.KitOrders;
-import org.loomwright.model.workspace.NamedText;
-import org.loomwright.model.workspace.Read;
-import org.loomwright.model.workspace.WorkspaceReader;
 import org.loomwright.papers.hand.GuidePrint;
-import org.loomwright.store.DocumentKey;
 import org.loomwright.store.Release;
 import org.loomwright.store.Store;
 
@@ -129,7 +124,7 @@ public final class JobDesk implements AutoCloseable {
   private synchronized Seat seat(Store store, Release release) {
     Key key = new Key(release.kit(), (int) release.number());
     Seat known = seats.remove(key);
-    Seat seat = known == null ? new Seat(order(store, release), new PlanDesk()) : known;
+    Seat seat = known == null ? new Seat(ReleasedOrder.of(store, release).map(ReleasedOrder::order), new PlanDesk()) : known;
     seats.put(key, seat);
     Iterator<Seat> oldest = new ArrayList<>(seats.values()).iterator();
     while (seats.size() > MOST) {
@@ -138,25 +133,6 @@ public final class JobDesk implements AutoCloseable {
       seats.values().remove(old);
     }
     return seat;
-  }
-
-  /** The kit with the revisions it was released with. */
-  private static Optional<KitOrder> order(Store store, Release release) {
-    List<NamedText> texts = new ArrayList<>();
-    for (Release.PinnedText it : release.pins()) {
-      DocumentKey key = it.pin().key();
-      store
-          .documents()
-          .version(key, it.pin().number())
-          .ifPresent(
-              text ->
-                  texts.add(new NamedText(key.id() + "." + key.kind() + ".json", text.content())));
-    }
-    return WorkspaceReader.read(texts, store.workspaces().content().pictures())
-                instanceof Read.Good good
-            && KitOrders.resolve(good.workspace(), release.kit()) instanceof KitOrders.Found found
-        ? Optional.of(found.order())
-        : Optional.empty();
   }
 
   @Override

@@ -13,6 +13,7 @@ import org.loomwright.model.parts.Housing;
 import org.loomwright.model.parts.Parts;
 import org.loomwright.model.picture.Picture;
 import org.loomwright.model.rules.Rules;
+import org.loomwright.model.stock.Batch;
 import org.loomwright.model.vehicle.Vehicle;
 import org.loomwright.model.workspace.KitOrders;
 import org.loomwright.model.workspace.LoadedFile;
@@ -91,6 +92,11 @@ public record Shop(
   /** Kits for a vehicle. */
   public List<Kit> kitsOn(Vehicle vehicle) {
     return workspace.kits().stream().filter(it -> it.vehicle().equals(vehicle.id())).toList();
+  }
+
+  /** Kits that were made in one go, by the part of an address. */
+  public Optional<Batch> batch(String part) {
+    return find(workspace.batches(), part);
   }
 
   /** A housing of any parts list by its part number. */

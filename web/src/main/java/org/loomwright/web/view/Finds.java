@@ -10,8 +10,11 @@ import org.loomwright.model.equipment.Pin;
 import org.loomwright.model.equipment.Plug;
 import org.loomwright.model.finding.Finding;
 import org.loomwright.model.finding.FoundAt;
+import org.loomwright.model.job.Job;
 import org.loomwright.model.parts.Housing;
 import org.loomwright.model.parts.Parts;
+import org.loomwright.model.stock.Batch;
+import org.loomwright.model.stock.StockItem;
 import org.loomwright.model.vehicle.Circuit;
 import org.loomwright.model.vehicle.Connector;
 import org.loomwright.model.vehicle.FuseBlock;
@@ -65,7 +68,37 @@ public final class Finds {
         .rules()
         .forEach(it -> finds.add(new Find("rules", it.name(), it.id(), Href.rules(it.id()))));
     shop.workspace().findings().forEach(it -> finding(it, finds));
+    shop.workspace().jobs().forEach(it -> job(it, finds));
+    shop.workspace().batches().forEach(it -> batch(it, finds));
     return finds.stream();
+  }
+
+  private static void job(Job job, List<Find> finds) {
+    finds.add(
+        new Find(
+            "job",
+            job.name(),
+            Told.joined(
+                job.id(),
+                job.state().words(),
+                job.vehicleNote(),
+                job.kit(),
+                job.partNumber().orElse(""),
+                job.serial().orElse("")),
+            Href.job(job.id())));
+  }
+
+  private static void batch(Batch batch, List<Find> finds) {
+    finds.add(
+        new Find(
+            "batch",
+            batch.name(),
+            Told.joined(
+                batch.id(),
+                batch.kit(),
+                batch.partNumber(),
+                String.join(" ", batch.items().stream().map(StockItem::serial).toList())),
+            Href.batch(batch.id())));
   }
 
   private static void finding(Finding finding, List<Find> finds) {
