@@ -76,6 +76,12 @@ public final class Demo {
     return this;
   }
 
+  /** Leaves documents out whose file names end so. */
+  public Demo without(String ending) {
+    texts.keySet().removeIf(it -> it.endsWith(ending));
+    return this;
+  }
+
   /** Changes the item with an id in a list of a document. */
   public Demo item(String file, String list, String id, Consumer<ObjectNode> change) {
     return edit(file, tree -> change.accept(find(tree.path(list), "id", id)));
