@@ -233,7 +233,14 @@ class IntoVehicleTest {
   @Test
   void aTraitGetsAValueMore() {
     ObjectNode changed =
-        IntoVehicle.value(van(), "body", "tipper", "with a tipper", "a tipping bed", Optional.empty(), BigDecimal.TEN)
+        IntoVehicle.value(
+                van(),
+                "body",
+                "tipper",
+                "with a tipper",
+                "a tipping bed",
+                Optional.empty(),
+                BigDecimal.TEN)
             .orElseThrow();
     Trait body = read(changed).traits().get(0);
     assertThat(body.values()).extracting(TraitValue::id).endsWith("tipper").hasSize(4);
@@ -269,7 +276,8 @@ class IntoVehicleTest {
   void nothingIsChangedWhereTheThingIsGone() {
     assertThat(IntoVehicle.evidence(van(), finding("circuit gone"))).isEmpty();
     assertThat(IntoVehicle.evidence(van(), finding("place cabin-floor"))).isEmpty();
-    assertThat(IntoVehicle.value(van(), "gone", "a", "b", "c", Optional.empty(), BigDecimal.ONE)).isEmpty();
+    assertThat(IntoVehicle.value(van(), "gone", "a", "b", "c", Optional.empty(), BigDecimal.ONE))
+        .isEmpty();
     assertThat(IntoVehicle.trait(van(), finding("circuit heater-feed"), trait(FactOf.METAL, true)))
         .isEmpty();
   }

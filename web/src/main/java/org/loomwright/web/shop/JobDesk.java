@@ -4,7 +4,6 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.loomwright.model.job.Job;
@@ -124,7 +123,10 @@ public final class JobDesk implements AutoCloseable {
   private synchronized Seat seat(Store store, Release release) {
     Key key = new Key(release.kit(), (int) release.number());
     Seat known = seats.remove(key);
-    Seat seat = known == null ? new Seat(ReleasedOrder.of(store, release).map(ReleasedOrder::order), new PlanDesk()) : known;
+    Seat seat =
+        known == null
+            ? new Seat(ReleasedOrder.of(store, release).map(ReleasedOrder::order), new PlanDesk())
+            : known;
     seats.put(key, seat);
     Iterator<Seat> oldest = new ArrayList<>(seats.values()).iterator();
     while (seats.size() > MOST) {
