@@ -31,6 +31,8 @@ public final class Accessibility {
   }
 
   private static List<String> run(Page page, String what) {
+    // Until its style has come, a page has other sizes and colours.
+    page.waitForLoadState();
     if (!Boolean.TRUE.equals(page.evaluate("() => typeof window.axe === 'object'"))) {
       page.evaluate(Scripts.AXE + "; true");
     }

@@ -33,11 +33,13 @@ public final class Layout {
   }
 
   static List<String> fitFaults(Page page) {
+    page.waitForLoadState();
     return lines(page.evaluate(FIT));
   }
 
   /** Presses Tab through the whole page, as often as there are controls and once more. */
   static List<String> walkFaults(Page page) {
+    page.waitForLoadState();
     List<String> wanted = lines(page.evaluate(WALK, "begin"));
     // In a field for a day, Tab stops at day, month, year and calendar.
     int inside = 3 * page.locator("input[type=date]").count();

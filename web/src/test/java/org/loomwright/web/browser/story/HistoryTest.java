@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import org.loomwright.store.DocumentKey;
+import org.loomwright.store.Signature;
 import org.loomwright.web.DemoStore;
 import org.loomwright.web.browser.Accessibility;
 import org.loomwright.web.browser.BrowserSession;
@@ -79,6 +80,11 @@ class HistoryTest {
 
   @Test
   void aDocumentIsTakenOutOfUseAndBroughtBack() {
+    // A kit that a job still needs stays in use.
+    store
+        .store()
+        .documents()
+        .retire(new DocumentKey("job", "van-0288-trailer"), 1, new Signature("Ben", "given up"));
     anna.open("/history/kit/trailer").type("Why", "not sold any more");
     anna.sign();
     if (anna.field("Your name").count() > 0) {
