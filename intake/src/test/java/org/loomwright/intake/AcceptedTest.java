@@ -109,7 +109,7 @@ class AcceptedTest {
     }
   }
 
-  @Property(tries = 400)
+  @Property(tries = 200)
   void whatIsAcceptedStandsInTheVehicle(@ForAll long seed) {
     Random random = new Random(seed);
     Case it = Case.of(random, random.nextInt(3) * 0.08);
@@ -147,7 +147,7 @@ class AcceptedTest {
     }
   }
 
-  @Property(tries = 400)
+  @Property(tries = 200)
   void rowsNotAcceptedChangeNothing(@ForAll long seed) {
     Random random = new Random(seed);
     Case it = Case.of(random, random.nextInt(3) * 0.08);

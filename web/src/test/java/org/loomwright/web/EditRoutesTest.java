@@ -210,7 +210,7 @@ class EditRoutesTest {
             "/add/vehicle/packer?to=%3Cscript%3E",
             "/remove/vehicle/packer?at=name",
             "/remove/vehicle/packer",
-            "/new/job")) {
+            "/new/lamp")) {
       assertThat(browser.get(nowhere).statusCode()).as(nowhere).isEqualTo(404);
     }
     assertThat(browser.post("/edit/vehicle/packer", "basedOn=99&who=Anna").statusCode())

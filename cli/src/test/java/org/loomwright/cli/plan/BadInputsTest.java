@@ -201,6 +201,10 @@ class BadInputsTest {
   @Test
   void noKit() throws IOException {
     demo.without(KIT).without("trailer.kit.json");
+    for (String ofAKit :
+        List.of("heater-autumn.batch.json", "van-0288-trailer.job.json", "van-0533.job.json")) {
+      demo.without(ofAKit);
+    }
     assertThat(problems()).containsExactly("the folder holds no kit; add a document of kind kit");
   }
 

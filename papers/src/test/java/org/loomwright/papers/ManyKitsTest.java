@@ -7,8 +7,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.loomwright.drawing.Lettering;
 import org.loomwright.drawing.board.BoardPlan.Sheet;
 import org.loomwright.drawing.board.BoardSvg;
@@ -25,18 +26,23 @@ import org.loomwright.papers.words.Names;
 import org.loomwright.planner.plan.Planner;
 
 /**
- * All pictures of fifty random kits, planned for real, as a browser sets them: no text lies on
- * another or leaves its picture.
+ * All pictures of random kits, planned for real, as a browser sets them: no text lies on another or
+ * leaves its picture. Twenty kits each time; {@code -Dpapers.kits=50} looks at more.
  */
-class FiftyKitsTest {
+class ManyKitsTest {
   private static final Pattern SVG = Pattern.compile("<svg .*?</svg>", Pattern.DOTALL);
+  private static final int KITS = Integer.getInteger("papers.kits", 20);
   private static final int KITS_AT_ONCE = 10;
 
   /** Width of a map that reads well on a phone, mm. */
   private static final double PHONE_MM = 98;
 
+  static IntStream firstSeeds() {
+    return IntStream.iterate(0, it -> it < KITS, it -> it + KITS_AT_ONCE);
+  }
+
   @ParameterizedTest
-  @ValueSource(ints = {0, 10, 20, 30, 40})
+  @MethodSource("firstSeeds")
   void noTextLiesOnAnother(int firstSeed) {
     List<String> pictures = new ArrayList<>();
     for (int i = 0; i < KITS_AT_ONCE; i++) {
