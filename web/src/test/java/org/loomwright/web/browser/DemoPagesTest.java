@@ -64,8 +64,10 @@ class DemoPagesTest {
               .flatMap(it -> links(it, it + "/face/").stream())
               .toList();
       case KITS ->
-          Stream.of("crew-comfort", "trailer")
-              .flatMap(kit -> Stream.of(Stage.values()).map(it -> "/kit/" + kit + "/" + it.key()))
+          Stream.concat(
+                  Stream.of(Stage.values()).map(it -> "/kit/crew-comfort/" + it.key()),
+                  // Of the longer kit the pages with most on them.
+                  Stream.of(Stage.WAYS, Stage.LEADS).map(it -> "/kit/trailer/" + it.key()))
               .toList();
       case DOCUMENTS ->
           Stream.of("/equipment/", "/parts/", "/rules/")
