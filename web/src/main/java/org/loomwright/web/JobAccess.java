@@ -17,6 +17,7 @@ import org.loomwright.model.picture.Picture;
 import org.loomwright.model.workspace.Problem;
 import org.loomwright.store.DocumentKey;
 import org.loomwright.store.Draft;
+import org.loomwright.store.Release;
 import org.loomwright.store.Signature;
 import org.loomwright.store.Store;
 import org.loomwright.store.Version;
@@ -104,6 +105,25 @@ final class JobAccess {
     Map<String, Object> all = new LinkedHashMap<>(things);
     all.put("view", view);
     writer.show(ctx, shop(), title, page, all);
+  }
+
+  /**
+   * Shows a job's own page.
+   *
+   * @param problems why something asked for on it was not done
+   */
+  void front(Context ctx, JobView view, List<String> problems) {
+    show(
+        ctx,
+        view,
+        view.job().name(),
+        "job.jte",
+        Map.of("problems", problems, "releases", releases(view.job().kit())));
+  }
+
+  /** Releases of a kit, newest first; none where there is no store. */
+  List<Release> releases(String kit) {
+    return bench.store().map(it -> it.releases().of(kit)).orElse(List.of());
   }
 
   /** A page that needs the plan; while there is none, the page that says so. */

@@ -114,15 +114,6 @@ final class JobPhotoRoutes implements Routes {
       JobStepRoutes.page(jobs, ctx, view, step, Map.of(), wrong);
       return;
     }
-    jobs.show(
-        ctx,
-        view,
-        view.job().name(),
-        "job.jte",
-        Map.of(
-            "problems",
-            List.copyOf(wrong.values()),
-            "releases",
-            jobs.store().releases().of(view.job().kit())));
+    jobs.front(ctx, view, List.copyOf(wrong.values()));
   }
 }

@@ -4,7 +4,6 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -91,7 +90,7 @@ public final class JobRoutes implements Routes {
       routes.post("/new/job", this::make);
     }
     routes.get("/job/{id}", this::show);
-    routes.get("/job/{id}/values", ctx -> page(ctx, "Values of ", "job-values.jte"));
+    routes.get("/job/{id}/values", this::values);
   }
 
   private void list(Context ctx) {
@@ -118,29 +117,13 @@ public final class JobRoutes implements Routes {
   }
 
   private void show(Context ctx) {
-    page(ctx, "", "job.jte");
+    jobs.find(ctx).ifPresent(it -> jobs.front(ctx, it, List.of()));
   }
 
-  private void page(Context ctx, String title, String template) {
+  private void values(Context ctx) {
     jobs.find(ctx)
         .ifPresent(
-            it -> {
-              Map<String, Object> things = new LinkedHashMap<>();
-              if (template.equals("job.jte")) {
-                things.put("releases", releases(it.job().kit()));
-                things.put("problems", List.of());
-              }
-              jobs.show(ctx, it, title + it.job().name(), template, things);
-            });
-  }
-
-  private List<Release> releases(String kit) {
-    if (!jobs.hasStore()) {
-      return List.of();
-    }
-    List<Release> releases = new ArrayList<>(jobs.store().releases().of(kit));
-    releases.sort(Comparator.comparingLong(Release::number).reversed());
-    return releases;
+            it -> jobs.show(ctx, it, "Values of " + it.job().name(), "job-values.jte", Map.of()));
   }
 
   private void open(Context ctx) {
@@ -152,14 +135,16 @@ public final class JobRoutes implements Routes {
             kit ->
                 typed.put(
                     "kit",
-                    kit + " " + releases(kit).stream().mapToLong(Release::number).max().orElse(0)));
+                    kit
+                        + " "
+                        + jobs.releases(kit).stream().mapToLong(Release::number).max().orElse(0)));
     form(ctx, typed, Map.of());
   }
 
   private void form(Context ctx, Map<String, String> typed, Map<String, String> wrong) {
     Shop shop = jobs.shop();
     List<Offer> offers =
-        shop.workspace().kits().stream().map(it -> new Offer(it, releases(it.id()))).toList();
+        shop.workspace().kits().stream().map(it -> new Offer(it, jobs.releases(it.id()))).toList();
     writer.show(
         ctx,
         shop,
@@ -180,7 +165,7 @@ public final class JobRoutes implements Routes {
     if (kit.isEmpty()) {
       wrong.put("kit", "choose the kit that goes in");
     } else if (release != 0
-        && releases(kit.get().id()).stream().noneMatch(it -> it.number() == release)) {
+        && jobs.releases(kit.get().id()).stream().noneMatch(it -> it.number() == release)) {
       wrong.put("kit", "there is no such release; choose one of the list");
     }
     if (typed.getOrDefault("vehicleNote", "").isEmpty()) {

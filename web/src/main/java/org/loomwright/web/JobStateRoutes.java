@@ -4,7 +4,6 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -237,15 +236,6 @@ final class JobStateRoutes implements Routes {
 
   private void refuse(Context ctx, JobView view, List<String> problems) {
     JobAccess.refuse(ctx);
-    jobs.show(
-        ctx,
-        view,
-        view.job().name(),
-        "job.jte",
-        Map.of(
-            "problems",
-            problems,
-            "releases",
-            new ArrayList<>(jobs.store().releases().of(view.job().kit()))));
+    jobs.front(ctx, view, problems);
   }
 }

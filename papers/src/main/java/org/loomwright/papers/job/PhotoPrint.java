@@ -1,8 +1,5 @@
 package org.loomwright.papers.job;
 
-import java.awt.Color;
-import java.awt.Graphics2D;
-import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -66,19 +63,9 @@ final class PhotoPrint {
     BufferedImage from = photo;
     // Halving first keeps fine lines of large photos.
     while (from.getWidth() > 2 * width) {
-      from = drawn(from, from.getWidth() / 2, Math.max(1, from.getHeight() / 2));
+      from = OnWhite.drawn(from, from.getWidth() / 2, Math.max(1, from.getHeight() / 2));
     }
-    return drawn(from, width, height);
-  }
-
-  private static BufferedImage drawn(BufferedImage from, int width, int height) {
-    BufferedImage to = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
-    Graphics2D pen = to.createGraphics();
-    pen.setRenderingHint(
-        RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
-    pen.drawImage(from, 0, 0, width, height, Color.WHITE, null);
-    pen.dispose();
-    return to;
+    return OnWhite.drawn(from, width, height);
   }
 
   private static byte[] jpeg(BufferedImage photo) throws IOException {

@@ -9,9 +9,6 @@ import com.google.zxing.NotFoundException;
 import com.google.zxing.RGBLuminanceSource;
 import com.google.zxing.common.GlobalHistogramBinarizer;
 import com.google.zxing.common.HybridBinarizer;
-import java.awt.Color;
-import java.awt.Graphics2D;
-import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -127,13 +124,7 @@ public final class QrReader {
     double scale = Math.min(1, (double) side / Math.max(picture.getWidth(), picture.getHeight()));
     int width = Math.max(1, (int) Math.round(picture.getWidth() * scale));
     int height = Math.max(1, (int) Math.round(picture.getHeight() * scale));
-    BufferedImage fitted = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
-    Graphics2D pen = fitted.createGraphics();
-    pen.setRenderingHint(
-        RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
-    pen.drawImage(picture, 0, 0, width, height, Color.WHITE, null);
-    pen.dispose();
-    return fitted;
+    return OnWhite.drawn(picture, width, height);
   }
 
   private static Optional<String> text(BufferedImage picture) {

@@ -30,6 +30,7 @@ import org.loomwright.model.vehicle.Exclusion;
 import org.loomwright.model.vehicle.TellHow;
 import org.loomwright.model.vehicle.Trait;
 import org.loomwright.model.vehicle.Undo;
+import org.loomwright.planner.plan.With;
 
 /**
  * A random small vehicle with facts that depend on random traits, and a random guide for it that is
@@ -139,24 +140,7 @@ final class RandomKit {
   }
 
   private static Step renamed(Step it, String id) {
-    return new Step(
-        id,
-        it.number(),
-        it.kind(),
-        it.place(),
-        it.title(),
-        it.text(),
-        it.why(),
-        it.openings(),
-        it.live(),
-        it.ask(),
-        it.act(),
-        it.undo(),
-        it.relies(),
-        it.tools(),
-        it.shown(),
-        it.readings(),
-        it.minutes());
+    return With.changed(it, "id", id);
   }
 
   private Step land(int lead) {

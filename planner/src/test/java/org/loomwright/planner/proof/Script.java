@@ -18,6 +18,7 @@ import org.loomwright.model.design.StepKind;
 import org.loomwright.model.vehicle.TellHow;
 import org.loomwright.model.vehicle.Trait;
 import org.loomwright.model.vehicle.Undo;
+import org.loomwright.planner.plan.With;
 
 /** Writes a guide step after step, with branches that meet again; and changes finished ones. */
 final class Script {
@@ -106,24 +107,7 @@ final class Script {
   }
 
   static Step withReadings(Step it, List<Reading> readings) {
-    return new Step(
-        it.id(),
-        it.number(),
-        it.kind(),
-        it.place(),
-        it.title(),
-        it.text(),
-        it.why(),
-        it.openings(),
-        it.live(),
-        it.ask(),
-        it.act(),
-        it.undo(),
-        it.relies(),
-        it.tools(),
-        it.shown(),
-        readings,
-        it.minutes());
+    return With.changed(it, "readings", readings);
   }
 
   private static Step step(
@@ -149,24 +133,7 @@ final class Script {
   }
 
   private static Step numbered(Step it, int number) {
-    return new Step(
-        it.id(),
-        number,
-        it.kind(),
-        it.place(),
-        it.title(),
-        it.text(),
-        it.why(),
-        it.openings(),
-        it.live(),
-        it.ask(),
-        it.act(),
-        it.undo(),
-        it.relies(),
-        it.tools(),
-        it.shown(),
-        it.readings(),
-        it.minutes());
+    return With.changed(it, "number", number);
   }
 
   /** The guide without a step; what came before it leads to what comes after. */

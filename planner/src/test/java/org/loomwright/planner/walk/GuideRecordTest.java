@@ -39,6 +39,7 @@ import org.loomwright.model.vehicle.Vehicle;
 import org.loomwright.planner.fixture.AllBuilds;
 import org.loomwright.planner.plan.Demo;
 import org.loomwright.planner.plan.Walker;
+import org.loomwright.planner.plan.With;
 
 /** What a guide in the hand wrote down, held against the guide it was made from. */
 class GuideRecordTest {
@@ -102,24 +103,7 @@ class GuideRecordTest {
   }
 
   private static Step with(Step it, List<Reading> readings) {
-    return new Step(
-        it.id(),
-        it.number(),
-        it.kind(),
-        it.place(),
-        it.title(),
-        it.text(),
-        it.why(),
-        it.openings(),
-        it.live(),
-        it.ask(),
-        it.act(),
-        it.undo(),
-        it.relies(),
-        it.tools(),
-        it.shown(),
-        readings,
-        it.minutes());
+    return With.changed(it, "readings", readings);
   }
 
   /** A job some way along, on some build of the demo's van. */
