@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.loomwright.model.condition.Condition;
 import org.loomwright.model.condition.ConditionException;
 import org.loomwright.model.quantity.Percent;
@@ -76,12 +77,21 @@ public final class IntoVehicle {
     thing.ifPresent(
         it -> {
           it.put(made.fact().key(), condition(it.path(made.fact().key()), made).text());
-          // A question of its own is for facts that nobody knew.
-          it.remove("tell");
+          // A question of its own is for facts that nobody knows; a cavity has one for two facts.
+          if (!asks(it)) {
+            it.remove("tell");
+          }
           it.set("evidence", evidence(copy, finding, Optional.of(it)));
           copy.withArray("traits").add(made(copy, finding, made));
         });
     return thing.map(it -> copy);
+  }
+
+  /** Whether a fact of a thing is unknown. */
+  private static boolean asks(ObjectNode thing) {
+    return Stream.of(FactOf.values())
+        .map(it -> thing.path(it.key()))
+        .anyMatch(it -> it.isString() && read(it.stringValue()).isUnknown());
   }
 
   private static Condition condition(JsonNode was, NewTrait made) {
