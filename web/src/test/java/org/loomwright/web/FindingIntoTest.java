@@ -62,6 +62,7 @@ class FindingIntoTest {
             "2026-02-03",
             "T. Halvard",
             Optional.of("0611"),
+            Optional.empty(),
             Optional.of("crew-comfort"),
             Optional.empty(),
             Optional.of("prepare/cases"),
