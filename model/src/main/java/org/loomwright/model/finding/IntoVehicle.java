@@ -22,6 +22,20 @@ public final class IntoVehicle {
 
   private IntoVehicle() {}
 
+  /** Why a finding can't be evidence of what it concerns, as a clause; empty when it can. */
+  public static String noEvidence(Finding finding) {
+    return finding
+        .at()
+        .map(
+            it ->
+                switch (it.sort()) {
+                  case PLACE -> "a place keeps no evidence of its own";
+                  case BLOCK -> "a fuse block keeps none of its own; its slots do";
+                  case CONNECTOR, CAVITY, SLOT, GROUND, CIRCUIT, RUN -> "";
+                })
+        .orElse("this finding does not say what it concerns");
+  }
+
   /** The thing it concerns is known by this finding from now on. */
   public static Optional<ObjectNode> evidence(ObjectNode vehicle, Finding finding) {
     ObjectNode copy = vehicle.deepCopy();
