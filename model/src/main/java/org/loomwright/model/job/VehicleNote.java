@@ -7,11 +7,12 @@ public final class VehicleNote {
   private VehicleNote() {}
 
   /**
-   * The same for notes that differ in capitals and blanks only, such as "OST 417" and "ost417".
+   * Its letters and digits: the same for notes that differ in capitals, blanks and signs only, such
+   * as "OST 417", "ost417" and "OST-417".
    *
    * @return empty for a note that says nothing
    */
   public static String key(String note) {
-    return note.replaceAll("[\\s\\u00a0]+", "").toLowerCase(Locale.ROOT);
+    return note.replaceAll("[^\\p{L}\\p{N}]+", "").toLowerCase(Locale.ROOT);
   }
 }
