@@ -52,8 +52,7 @@ final class PackFile {
    */
   static PackStamp stamp(Shop shop, KitPages kit, Optional<Integer> release) {
     String print = GuidePrint.of(kit.plan());
-    return new PackStamp(
-        release, shop.workspace().fitted(kit.order().kit().id(), release, print));
+    return new PackStamp(release, shop.workspace().fitted(kit.order().kit().id(), release, print));
   }
 
   /** Answers with files as one zip file; the same files give the same bytes. */

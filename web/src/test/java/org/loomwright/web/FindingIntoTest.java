@@ -195,8 +195,7 @@ class FindingIntoTest {
     demo.store()
         .releases()
         .release(
-            new ReleaseDraft(
-                kit, pins, Verdict.HOLDS, Map.of("pack.pdf", new byte[] {1}), BY));
+            new ReleaseDraft(kit, pins, Verdict.HOLDS, Map.of("pack.pdf", new byte[] {1}), BY));
   }
 
   /** A release that can't be read any more, and one of a kit that is no longer used. */

@@ -63,12 +63,16 @@ class StockTest {
     String text =
         demo.text(JOB)
             .replaceFirst("\"state\": \"[a-z-]*\"", "\"state\": \"" + state + "\"")
-            .replaceFirst("(\"serial\": \"[^\"]*\",\\s*)?\"answers\"", "\"serial\": \"" + serial + "\", \"answers\"");
+            .replaceFirst(
+                "(\"serial\": \"[^\"]*\",\\s*)?\"answers\"",
+                "\"serial\": \"" + serial + "\", \"answers\"");
     return new Edits(demo.store())
         .save(new Draft(JOB, text, new Signature("Anna", "")), demo.number(JOB));
   }
 
-  /** A kit that a job names leaves the shelf with that, and comes back when it was the wrong one. */
+  /**
+   * A kit that a job names leaves the shelf with that, and comes back when it was the wrong one.
+   */
   @Test
   void aJobTakesItsKitOffTheShelf() {
     try (DemoStore demo = DemoStore.in(folder)) {

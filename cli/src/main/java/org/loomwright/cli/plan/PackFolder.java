@@ -71,8 +71,7 @@ record PackFolder(Path folder, Workspace workspace) {
    */
   List<Path> write(KitOrder order, Plan plan) {
     try {
-      int fitted =
-          workspace.fitted(order.kit().id(), Optional.empty(), GuidePrint.of(plan));
+      int fitted = workspace.fitted(order.kit().id(), Optional.empty(), GuidePrint.of(plan));
       return PackWriter.write(order, plan, folder, new PackStamp(Optional.empty(), fitted));
     } catch (BoardTooSmall small) {
       throw new WrongInput(

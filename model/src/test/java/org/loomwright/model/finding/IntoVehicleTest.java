@@ -208,8 +208,7 @@ class IntoVehicleTest {
   @Test
   void theQuestionOfACavityStaysWhileOneOfItsFactsIsUnknown() {
     ObjectNode van = van();
-    JsonNode slot =
-        one(one(van.path("fuseBlocks"), "id", "rear-block").path("slots"), "id", "F8");
+    JsonNode slot = one(one(van.path("fuseBlocks"), "id", "rear-block").path("slots"), "id", "F8");
     ObjectNode cavity =
         (ObjectNode)
             one(one(van.path("connectors"), "id", "floor").path("cavities"), "cavity", "1");

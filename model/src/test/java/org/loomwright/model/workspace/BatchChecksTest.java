@@ -107,8 +107,7 @@ class BatchChecksTest {
   void whatAJobNamesIsInItsVehicle(
       String state, String item, String note, String serial, String words) {
     // The first job names no kit where another case is tried.
-    String first =
-        item.contains("plate-17") ? JOB : JOB.replace("\"serial\": \"FK-0007\", ", "");
+    String first = item.contains("plate-17") ? JOB : JOB.replace("\"serial\": \"FK-0007\", ", "");
     String second =
         JOB.replace("plate-17", "plate-44")
             .replace("plate ends in 17", note)

@@ -146,14 +146,14 @@ class ReleaseImpactTest {
     List<JobImpact> jobs =
         worse.jobs(
             List.of(
-            job("panel", 2, JobState.SIGNED_OFF, PANEL),
-            job("not-asked", 2, JobState.SIGNED_OFF, NOT_ASKED),
-            job("glazed", 2, JobState.SIGNED_OFF, GLAZED),
-            job("glazed-under-way", 2, JobState.UNDER_WAY, GLAZED),
-            job("glazed-survey", 2, JobState.SURVEY, GLAZED),
-            job("glazed-older-release", 1, JobState.SIGNED_OFF, GLAZED),
-            job("never-built", 2, JobState.SIGNED_OFF, NEVER_BUILT),
-            other));
+                job("panel", 2, JobState.SIGNED_OFF, PANEL),
+                job("not-asked", 2, JobState.SIGNED_OFF, NOT_ASKED),
+                job("glazed", 2, JobState.SIGNED_OFF, GLAZED),
+                job("glazed-under-way", 2, JobState.UNDER_WAY, GLAZED),
+                job("glazed-survey", 2, JobState.SURVEY, GLAZED),
+                job("glazed-older-release", 1, JobState.SIGNED_OFF, GLAZED),
+                job("never-built", 2, JobState.SIGNED_OFF, NEVER_BUILT),
+                other));
     assertThat(worse.standing()).isEqualTo(Standing.FEWER_BUILDS);
     assertThat(worse.failing()).isPositive().isLessThan(worse.builds());
     assertThat(worse.examples()).isNotEmpty();
@@ -226,7 +226,9 @@ class ReleaseImpactTest {
     assertThat(gone.shelf()).startsWith("Hold them back");
   }
 
-  /** Opening a cover or answering a question leaves the vehicle as it was; laying a lead does not. */
+  /**
+   * Opening a cover or answering a question leaves the vehicle as it was; laying a lead does not.
+   */
   @Test
   void aJobGivenUpBeforeAnythingWasFittedHasNothingToBeDone() {
     List<Job> given =

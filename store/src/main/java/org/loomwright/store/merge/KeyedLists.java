@@ -54,8 +54,7 @@ record KeyedLists(String key, Keyed base, Keyed theirs, Keyed yours) {
    *
    * @param path where they stand in the document
    */
-  static Optional<KeyedLists> of(
-      String path, ArrayNode base, ArrayNode theirs, ArrayNode yours) {
+  static Optional<KeyedLists> of(String path, ArrayNode base, ArrayNode theirs, ArrayNode yours) {
     for (String key : KEYS) {
       Optional<Keyed> before = Keyed.of(base, key);
       Optional<Keyed> one = Keyed.of(theirs, key);

@@ -80,9 +80,7 @@ public final class Edits {
     for (StockMove it : StockMove.of(store.documents(), draft.key(), text)) {
       Signature by = new Signature(draft.by().who(), "serial number in job " + draft.key().id());
       SaveResult moved =
-          store
-              .documents()
-              .save(new Draft(it.batch().key(), it.text(), by), it.batch().number());
+          store.documents().save(new Draft(it.batch().key(), it.text(), by), it.batch().number());
       if (moved instanceof SaveResult.Conflict) {
         return Optional.of(
             new Refused(

@@ -56,8 +56,7 @@ public record ReleasedOrder(long number, KitOrder order) {
     if (read instanceof Read.Bad bad) {
       return unread(release, bad.problems().get(0));
     }
-    KitOrders.Resolved kit =
-        KitOrders.resolve(((Read.Good) read).workspace(), release.kit());
+    KitOrders.Resolved kit = KitOrders.resolve(((Read.Good) read).workspace(), release.kit());
     return kit instanceof KitOrders.Found found
         ? new Good(new ReleasedOrder(release.number(), found.order()))
         : unread(release, ((KitOrders.NotFound) kit).problem());

@@ -39,7 +39,10 @@ record StockMove(Revision batch, String text) {
     List<StockMove> moves = new ArrayList<>();
     for (Revision it : documents.newest()) {
       if (it.key().kind().equals(DocumentKind.BATCH.word())) {
-        documents.newest(it.key()).flatMap(batch -> of(batch, serial, key.id())).ifPresent(moves::add);
+        documents
+            .newest(it.key())
+            .flatMap(batch -> of(batch, serial, key.id()))
+            .ifPresent(moves::add);
       }
     }
     return moves;
@@ -54,8 +57,7 @@ record StockMove(Revision batch, String text) {
 
   /** Moves the items; whether any was moved. */
   private static boolean isMoved(JsonNode items, String serial, String job) {
-    Set<String> here =
-        Set.of(word(StockState.ON_THE_SHELF.words()), word(StockState.SOLD.words()));
+    Set<String> here = Set.of(word(StockState.ON_THE_SHELF.words()), word(StockState.SOLD.words()));
     boolean moved = false;
     for (JsonNode it : items) {
       if (it instanceof ObjectNode item) {

@@ -110,9 +110,7 @@ public final class VehicleChange {
                 instanceof Read.Good two
         ? Optional.of(
             new ImpactDesk.Two(
-                one.workspace(),
-                two.workspace(),
-                released(store, older.revision().key())))
+                one.workspace(), two.workspace(), released(store, older.revision().key())))
         : Optional.empty();
   }
 
