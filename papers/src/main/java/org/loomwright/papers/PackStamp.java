@@ -7,7 +7,8 @@ import java.util.Optional;
  *
  * @param release number of the release that the guide for the hand names; absent for a kit that is
  *     not released
- * @param verifiedOn number of vehicles the kit was fitted to and signed for, told in the fit check
+ * @param verifiedOn number of vehicles the kit was fitted to by this guide and signed for, told in
+ *     the fit check
  */
 public record PackStamp(Optional<Integer> release, int verifiedOn) {
   /** Of a kit that is neither released nor fitted. */

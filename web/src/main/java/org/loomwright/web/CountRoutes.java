@@ -21,6 +21,9 @@ import tools.jackson.databind.node.ObjectNode;
 
 /** How often builds of a vehicle were met, and the shares on file brought up to date with that. */
 final class CountRoutes implements Routes {
+  private static final Problem NOTHING_NEW =
+      new Problem("", "", "", "the shares on file take in all vehicles of this trait already");
+
   private final Workbench bench;
   private final PageWriter writer;
   private final Saver saver;
@@ -73,7 +76,6 @@ final class CountRoutes implements Routes {
         vehicle.stream()
             .flatMap(it -> counts(shop, it).stream())
             .filter(it -> it.trait().id().equals(ctx.formParam("trait")))
-            .filter(it -> it.seen() > 0)
             .findFirst();
     long basedOn = PageWriter.number(ctx, "basedOn");
     Optional<Version> base =
@@ -84,7 +86,11 @@ final class CountRoutes implements Routes {
                     .documents()
                     .version(new DocumentKey(DocumentKind.VEHICLE.word(), it.id()), basedOn));
     if (count.isEmpty() || base.isEmpty()) {
-      writer.nothing(ctx, "trait that was looked at");
+      writer.nothing(ctx, "trait");
+      return;
+    }
+    if (!count.get().isNew()) {
+      page(ctx.status(HttpStatus.UNPROCESSABLE_CONTENT), List.of(NOTHING_NEW));
       return;
     }
     List<Problem> problems =
@@ -114,7 +120,11 @@ final class CountRoutes implements Routes {
         for (JsonNode value : trait.path("values")) {
           count.lines().stream()
               .filter(it -> it.value().id().equals(value.path("id").asString("")))
-              .forEach(it -> ((ObjectNode) value).put("share", it.percent() + " %"));
+              .forEach(
+                  it ->
+                      ((ObjectNode) value)
+                          .put("share", it.percent() + " %")
+                          .put("counted", it.count()));
         }
       }
     }

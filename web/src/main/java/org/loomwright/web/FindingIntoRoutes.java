@@ -59,8 +59,16 @@ final class FindingIntoRoutes implements Routes {
                         .map(vehicle -> new Subject(shop, finding, vehicle)));
     if (subject.isEmpty()) {
       writer.nothing(ctx, "finding");
+    } else if (!subject.get().finding().isOpen()) {
+      writer.message(
+          ctx,
+          HttpStatus.CONFLICT,
+          "Not open any more",
+          "This finding is "
+              + subject.get().finding().state().words()
+              + ". Open it again on its page to take it into the vehicle.");
     }
-    return subject;
+    return subject.filter(it -> it.finding().isOpen());
   }
 
   private void show(Context ctx) {

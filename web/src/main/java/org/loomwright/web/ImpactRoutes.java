@@ -111,7 +111,7 @@ public final class ImpactRoutes implements Routes {
     things.put("view", FindingView.of(shop, finding.get()));
     things.put("compared", compared);
     things.put("answer", answer);
-    things.put("batches", shop.workspace().batches());
+    things.put("workspace", shop.workspace());
     writer.show(ctx, shop, "Kits touched: " + finding.get().name(), "impact.jte", things);
   }
 

@@ -153,7 +153,7 @@ final class KitRoutes implements Routes {
       PackFile.send(
           ctx,
           kit + "-pack",
-          PackFile.files(pages.get(), PackFile.stamp(shop, kit, Optional.empty())));
+          PackFile.files(pages.get(), PackFile.stamp(shop, pages.get(), Optional.empty())));
     } catch (BoardTooSmall small) {
       writer.message(
           ctx,
@@ -164,7 +164,7 @@ final class KitRoutes implements Routes {
   }
 
   private String fitCheck(KitPages it) {
-    int fitted = bench.now().workspace().fitted(it.order().kit().id());
+    int fitted = PackFile.stamp(bench.now(), it, Optional.empty()).verifiedOn();
     return FitCheckPage.text(it.order(), it.plan(), FitCheck.of(it.order(), it.plan()), fitted);
   }
 

@@ -13,6 +13,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.loomwright.papers.PackStamp;
 import org.loomwright.papers.PackWriter;
+import org.loomwright.papers.hand.GuidePrint;
 import org.loomwright.web.shop.KitPages;
 import org.loomwright.web.shop.Shop;
 
@@ -44,9 +45,14 @@ final class PackFile {
     }
   }
 
-  /** What the papers of a kit say beyond its plan. */
-  static PackStamp stamp(Shop shop, String kit, Optional<Integer> release) {
-    return new PackStamp(release, shop.workspace().fitted(kit));
+  /**
+   * What the papers of a kit say beyond its plan.
+   *
+   * @param release the release they are made for; absent for none
+   */
+  static PackStamp stamp(Shop shop, KitPages kit, Optional<Integer> release) {
+    String print = GuidePrint.of(kit.plan());
+    return new PackStamp(release, shop.workspace().fitted(kit.order().kit().id(), release, print));
   }
 
   /** Answers with files as one zip file; the same files give the same bytes. */

@@ -108,7 +108,7 @@ final class ReleaseRoutes implements Routes {
     Verdict verdict = standing.marginal().isEmpty() ? Verdict.HOLDS : Verdict.MARGINAL;
     String id = pinned.get().order().kit().id();
     long number = saver.store().releases().next(id);
-    PackStamp stamp = PackFile.stamp(bench.now(), id, Optional.of((int) number));
+    PackStamp stamp = PackFile.stamp(bench.now(), pages.get(), Optional.of((int) number));
     try {
       Release made =
           saver

@@ -29,11 +29,13 @@ import org.loomwright.model.stock.StockItem;
 import org.loomwright.model.stock.StockState;
 import org.loomwright.store.DocumentKey;
 import org.loomwright.store.Draft;
+import org.loomwright.store.Pin;
 import org.loomwright.store.ReleaseDraft;
 import org.loomwright.store.Revision;
 import org.loomwright.store.SaveResult;
 import org.loomwright.store.Signature;
 import org.loomwright.web.shop.Pinned;
+import org.loomwright.web.shop.VehicleChange;
 
 /** A finding taken into its vehicle, and what that touches: releases, jobs, kits on the shelf. */
 class FindingIntoTest {
@@ -49,27 +51,31 @@ class FindingIntoTest {
   void open() {
     demo = DemoStore.in(folder);
     browser = new Browser(demo.pages());
-    save(
-        new Finding(
-            "dead-slot",
-            "F7 dead on a late van",
-            "1",
-            "packer",
-            Optional.of(FoundAt.of("slot rear-block F7")),
-            "No voltage at F7, though section B is live at F5.",
-            Optional.of("Section B is fed as a whole."),
-            How.MEASURED,
-            "2026-02-03",
-            "T. Halvard",
-            Optional.of("0611"),
-            Optional.of("crew-comfort"),
-            Optional.empty(),
-            Optional.of("prepare/cases"),
-            Map.of("body", "panel"),
-            List.of(),
-            FindingState.OPEN,
-            Optional.empty(),
-            Optional.empty()));
+    save(finding("dead-slot", "slot rear-block F7", Map.of("body", "panel")));
+  }
+
+  private static Finding finding(String id, String at, Map<String, String> traits) {
+    return new Finding(
+        id,
+        "F7 dead on a late van",
+        "1",
+        "packer",
+        Optional.of(FoundAt.of(at)),
+        "No voltage at F7, though section B is live at F5.",
+        Optional.of("Section B is fed as a whole."),
+        How.MEASURED,
+        "2026-02-03",
+        "T. Halvard",
+        Optional.of("0611"),
+        Optional.empty(),
+        Optional.of("crew-comfort"),
+        Optional.empty(),
+        Optional.of("prepare/cases"),
+        traits,
+        List.of(),
+        FindingState.OPEN,
+        Optional.empty(),
+        Optional.empty());
   }
 
   @AfterEach
@@ -145,15 +151,7 @@ class FindingIntoTest {
   void aNewTraitTouchesExactlyTheJobsAndKitsOfItsRelease() {
     Pinned pinned = Pinned.of(demo.store(), "crew-comfort").orElseThrow();
     for (int i = 0; i < 2; i++) {
-      demo.store()
-          .releases()
-          .release(
-              new ReleaseDraft(
-                  "crew-comfort",
-                  pinned.pins(),
-                  Verdict.HOLDS,
-                  Map.of("pack.pdf", new byte[] {1}),
-                  BY));
+      release("crew-comfort", pinned.pins());
     }
     save(job("fed", 2, JobState.SIGNED_OFF, "yes"));
     save(job("fed-under-way", 2, JobState.UNDER_WAY, "yes"));
@@ -191,6 +189,122 @@ class FindingIntoTest {
     assertThat(browser.planned("/kit/crew-comfort/proof"))
         .contains("2 comebacks", "F7 dead on a late van");
     assertThat(browser.planned("/kit/crew-comfort/leads")).doesNotContain("F7 dead on a late van");
+  }
+
+  private void release(String kit, List<Pin> pins) {
+    demo.store()
+        .releases()
+        .release(
+            new ReleaseDraft(kit, pins, Verdict.HOLDS, Map.of("pack.pdf", new byte[] {1}), BY));
+  }
+
+  /** A release that can't be read any more, and one of a kit that is no longer used. */
+  @Test
+  void aReleaseThatCantBeJudgedIsToldOfWithItsJobsAndKitsMade() {
+    String fed = "\"fedWhen\": \"rear-feed = yes\"";
+    String wrong = "\"fedWhen\": \"rear-fed = yes\"";
+    demo.edit(DemoStore.VAN, fed, wrong, "Ben");
+    long unreadable = demo.number(DemoStore.VAN);
+    demo.edit(DemoStore.VAN, wrong, fed, "Ben");
+    List<Pin> pins = Pinned.of(demo.store(), "crew-comfort").orElseThrow().pins();
+    release(
+        "crew-comfort",
+        pins.stream()
+            .map(it -> it.key().equals(DemoStore.VAN) ? new Pin(it.key(), unreadable) : it)
+            .toList());
+    save(job("under-way", 1, JobState.UNDER_WAY, "yes"));
+    save(
+        new Batch(
+            "march",
+            "March",
+            "1",
+            "crew-comfort",
+            1,
+            "CC-1",
+            "2026-03-01",
+            "J. Pell",
+            List.of(item("S-1", StockState.ON_THE_SHELF))));
+    retiredKit();
+
+    goesToImpact(send(form().with("what", "evidence")));
+    String told = impact();
+    assertThat(told)
+        .contains(
+            "It can't be judged: its documents can't be read any more (",
+            "rear-fed",
+            "Hold them back until somebody has looked",
+            "S-1",
+            "Kit heater-before, which is no longer used, release 1");
+    assertThat(lines(told)).contains("under-way: ▲ perhaps:", "of-old: ✓ not concerned:");
+  }
+
+  private void retiredKit() {
+    DocumentKey old = new DocumentKey("kit", "heater-before");
+    String text =
+        demo.text(new DocumentKey("kit", "crew-comfort"))
+            .replaceFirst("\"id\": \"crew-comfort\"", "\"id\": \"heater-before\"");
+    assertThat(demo.store().documents().save(new Draft(old, text, BY), 0))
+        .isInstanceOf(SaveResult.Saved.class);
+    release("heater-before", Pinned.of(demo.store(), "heater-before").orElseThrow().pins());
+    save(job("of-old", "heater-before", 1, JobState.SIGNED_OFF, "yes"));
+    demo.store().documents().retire(old, demo.number(old), BY);
+  }
+
+  /** A tick on a job, a kit sold or a photo taken does not begin the work anew. */
+  @Test
+  void whatIsWorkedOutRestsOnWhatPlansRestOn() {
+    Object before = VehicleChange.state(demo.store());
+    save(job("fed", 1, JobState.SURVEY, "yes"));
+    save(finding("another", "slot rear-block F5", Map.of()));
+    assertThat(VehicleChange.state(demo.store())).isEqualTo(before);
+    demo.edit(DemoStore.VAN, "Blue seal plug", "A blue seal plug", "Ben");
+    assertThat(VehicleChange.state(demo.store())).isNotEqualTo(before);
+  }
+
+  /** The demo's slot F8 may lack its metal; who looked at it says so, and then it is known. */
+  @Test
+  void aFactThatNobodyKnewIsTakenInThoughFindingsAndJobsAnsweredIt() {
+    String metal = "rear-block/F8/metal";
+    demo.edit(
+        new DocumentKey("job", "van-0533"),
+        "\"answers\": {",
+        "\"answers\": {\"" + metal + "\": \"no\", ",
+        "Ben");
+    save(finding("no-metal", "slot rear-block F8", Map.of(metal, "no")));
+    FormOnPage form = FormOnPage.of(page("/finding/no-metal/into")).with("who", "Anna");
+    HttpResponse<String> answer = send(trait(form).with("fact", "METAL no"));
+    assertThat(answer.statusCode()).as(answer.body()).isEqualTo(303);
+    assertThat(demo.text(DemoStore.VAN)).contains("\"late-fuse-block = as-recorded\"");
+    assertThat(demo.text(new DocumentKey("finding", "no-metal"))).contains("\"accepted\"", metal);
+    assertThat(page("/job/van-0533")).contains("Survey");
+  }
+
+  @Test
+  void whatCantBeEvidenceIsNotOfferedAsSuch() {
+    save(finding("place", "place cabin-floor", Map.of()));
+    String page = page("/finding/place/into");
+    assertThat(page)
+        .contains("value=\"evidence\" disabled", "a place keeps no evidence of its own")
+        .contains("value=\"value\" checked");
+    FormOnPage form = FormOnPage.of(page).with("who", "Anna");
+    HttpResponse<String> refused = send(form.with("what", "evidence"));
+    assertThat(refused.statusCode()).isEqualTo(422);
+    assertThat(refused.body())
+        .contains("it can't be evidence: a place keeps no evidence of its own")
+        .doesNotContain("no longer has");
+    assertThat(send(form.with("what", "value").with("value-of", "nothing")).body())
+        .contains("choose the trait");
+  }
+
+  @Test
+  void aFindingThatIsDecidedIsNotTakenIn() {
+    FormOnPage form = form().with("what", "evidence");
+    demo.edit(DEAD, "\"open\"", "\"set-aside\", \"outcome\": \"mistaken\"", "Ben");
+    assertThat(browser.get(FORM).statusCode()).isEqualTo(409);
+    HttpResponse<String> refused = send(form);
+    assertThat(refused.statusCode()).isEqualTo(409);
+    assertThat(refused.body()).contains("This finding is set aside. Open it again");
+    assertThat(demo.text(DEAD)).contains("\"set-aside\"");
   }
 
   /** The jobs told of, each with its sign and word. */
@@ -301,9 +415,19 @@ class FindingIntoTest {
             "basedOn=" + demo.number(DemoStore.VAN) + "&trait=rear-feed&who=Anna");
     assertThat(taken.statusCode()).isEqualTo(303);
     // By hand, two jobs of the demo and this one: (3 + 10 × 0.62) / 13 = 70.77 %, rounded.
-    assertThat(demo.text(DemoStore.VAN)).contains("\"71 %\"", "\"29 %\"");
+    assertThat(demo.text(DemoStore.VAN))
+        .contains("\"71 %\"", "\"29 %\"", "\"counted\": 3", "\"counted\": 0");
     Revision saved = demo.store().documents().newest(DemoStore.VAN).orElseThrow().revision();
     assertThat(saved.by().why()).isEqualTo("shares of \"feed of section B\" from 3 seen");
+    HttpResponse<String> again =
+        browser.post(
+            "/vehicle/packer/counts",
+            "basedOn=" + demo.number(DemoStore.VAN) + "&trait=rear-feed&who=Anna");
+    assertThat(again.statusCode()).isEqualTo(422);
+    assertThat(again.body()).contains("take in all vehicles of this trait already");
+    assertThat(page("/vehicle/packer/counts"))
+        .contains("The shares on file take in all of them.")
+        .doesNotContain("of feed of section B</span>");
     assertThat(
             browser.post("/vehicle/packer/counts", "basedOn=1&trait=nothing&who=Anna").statusCode())
         .isEqualTo(404);

@@ -15,6 +15,7 @@ import org.loomwright.model.kit.KitOrder;
 import org.loomwright.model.workspace.Workspace;
 import org.loomwright.papers.PackStamp;
 import org.loomwright.papers.PackWriter;
+import org.loomwright.papers.hand.GuidePrint;
 
 /**
  * Where a pack goes.
@@ -70,7 +71,7 @@ record PackFolder(Path folder, Workspace workspace) {
    */
   List<Path> write(KitOrder order, Plan plan) {
     try {
-      int fitted = workspace.fitted(order.kit().id());
+      int fitted = workspace.fitted(order.kit().id(), Optional.empty(), GuidePrint.of(plan));
       return PackWriter.write(order, plan, folder, new PackStamp(Optional.empty(), fitted));
     } catch (BoardTooSmall small) {
       throw new WrongInput(

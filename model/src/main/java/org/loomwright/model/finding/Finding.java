@@ -21,11 +21,11 @@ import org.loomwright.model.evidence.How;
  * @param how what it rests on
  * @param when day it was seen, such as 2026-03-04
  * @param by whom to ask about it
- * @param vehicleNote which vehicle it was, as the shop writes it: end of the serial number, plate,
- *     job
- * @param kit of a comeback: the kit that was fitted
- * @param lead of a comeback: the lead of that kit, as its papers name it
- * @param step of a comeback: the step of that kit's guide, by its id
+ * @param vehicleNote which vehicle it was, as the shop writes it: end of the serial number, plate
+ * @param job job during which it was seen
+ * @param kit of a comeback, or seen during a job: the kit that was fitted
+ * @param lead the lead of that kit it is about, as its papers name it
+ * @param step the step of that kit's guide it is about, by its id
  * @param traits trait to the value that vehicle has, as far as it was looked at
  * @param photos photos taken on the vehicle
  * @param state what became of it
@@ -44,6 +44,7 @@ public record Finding(
     String when,
     String by,
     Optional<String> vehicleNote,
+    Optional<String> job,
     Optional<String> kit,
     Optional<String> lead,
     Optional<String> step,

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.loomwright.model.condition.Condition;
 import org.loomwright.model.condition.ConditionException;
 import org.loomwright.model.quantity.Percent;
@@ -20,6 +21,20 @@ public final class IntoVehicle {
   private static final BigDecimal HUNDRED = new BigDecimal(100);
 
   private IntoVehicle() {}
+
+  /** Why a finding can't be evidence of what it concerns, as a clause; empty when it can. */
+  public static String noEvidence(Finding finding) {
+    return finding
+        .at()
+        .map(
+            it ->
+                switch (it.sort()) {
+                  case PLACE -> "a place keeps no evidence of its own";
+                  case BLOCK -> "a fuse block keeps none of its own; its slots do";
+                  case CONNECTOR, CAVITY, SLOT, GROUND, CIRCUIT, RUN -> "";
+                })
+        .orElse("this finding does not say what it concerns");
+  }
 
   /** The thing it concerns is known by this finding from now on. */
   public static Optional<ObjectNode> evidence(ObjectNode vehicle, Finding finding) {
@@ -76,12 +91,21 @@ public final class IntoVehicle {
     thing.ifPresent(
         it -> {
           it.put(made.fact().key(), condition(it.path(made.fact().key()), made).text());
-          // A question of its own is for facts that nobody knew.
-          it.remove("tell");
+          // A question of its own is for facts that nobody knows; a cavity has one for two facts.
+          if (!asks(it)) {
+            it.remove("tell");
+          }
           it.set("evidence", evidence(copy, finding, Optional.of(it)));
           copy.withArray("traits").add(made(copy, finding, made));
         });
     return thing.map(it -> copy);
+  }
+
+  /** Whether a fact of a thing is unknown. */
+  private static boolean asks(ObjectNode thing) {
+    return Stream.of(FactOf.values())
+        .map(it -> thing.path(it.key()))
+        .anyMatch(it -> it.isString() && read(it.stringValue()).isUnknown());
   }
 
   private static Condition condition(JsonNode was, NewTrait made) {

@@ -8,7 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.loomwright.model.job.Job;
+import org.loomwright.model.job.VehicleNote;
 import org.loomwright.model.quantity.Percent;
 import org.loomwright.model.vehicle.Trait;
 import org.loomwright.model.vehicle.TraitValue;
@@ -23,8 +25,9 @@ import org.loomwright.model.vehicle.Vehicle;
  */
 public record ShareCount(Trait trait, List<Line> lines, int seen) {
   /**
-   * Vehicles that the share on file counts for when it is brought up to date. Our own choice: a
-   * handful of vehicles must not turn over what was known of many, and fifty outweigh it.
+   * Vehicles that the share on file counts for, beside those it takes in already, when it is
+   * brought up to date. Our own choice: a handful of vehicles must not turn over what was known of
+   * many, and fifty outweigh it.
    */
   public static final int ON_FILE = 10;
 
@@ -32,15 +35,24 @@ public record ShareCount(Trait trait, List<Line> lines, int seen) {
    * One value.
    *
    * @param value the value
-   * @param count vehicles it was met on
+   * @param count vehicles it was met on, those that the share on file takes in included
    * @param fileShare share on file, 0 to 1; equal shares where none is on file
-   * @param percent share with both taken together, in whole per cent; those of a trait are 100 in
-   *     all
+   * @param percent share with both taken together, in whole per cent, 1 or more; those of a trait
+   *     are 100 in all
    */
-  public record Line(TraitValue value, int count, double fileShare, int percent) {}
+  public record Line(TraitValue value, int count, double fileShare, int percent) {
+    private boolean isNew() {
+      return value.counted().orElse(0) != count;
+    }
+  }
 
   public ShareCount {
     lines = List.copyOf(lines);
+  }
+
+  /** Whether vehicles were met that the shares on file do not take in yet. */
+  public boolean isNew() {
+    return lines.stream().anyMatch(Line::isNew);
   }
 
   /**
@@ -65,7 +77,8 @@ public record ShareCount(Trait trait, List<Line> lines, int seen) {
 
   private static void merge(
       Map<String, Map<String, String>> seen, String note, String own, Map<String, String> traits) {
-    seen.computeIfAbsent(note.isBlank() ? own : note.strip(), key -> new LinkedHashMap<>())
+    String key = VehicleNote.key(note);
+    seen.computeIfAbsent(key.isEmpty() ? own : "note " + key, it -> new LinkedHashMap<>())
         .putAll(traits);
   }
 
@@ -78,14 +91,18 @@ public record ShareCount(Trait trait, List<Line> lines, int seen) {
             .filter(ids::contains)
             .toList();
     List<Double> file = onFile(trait);
+    long before = trait.values().stream().mapToLong(it -> it.counted().orElse(0)).sum();
     List<Integer> counts = new ArrayList<>();
-    List<Double> exact = new ArrayList<>();
+    List<Double> weights = new ArrayList<>();
     for (int i = 0; i < file.size(); i++) {
-      String id = trait.values().get(i).id();
-      int count = (int) met.stream().filter(id::equals).count();
+      TraitValue value = trait.values().get(i);
+      int count = (int) met.stream().filter(value.id()::equals).count();
+      int fresh = count - value.counted().orElse(0);
       counts.add(count);
-      exact.add(100 * (count + ON_FILE * file.get(i)) / (met.size() + ON_FILE));
+      weights.add(Math.max(0, file.get(i) * (ON_FILE + before) + fresh));
     }
+    double all = weights.stream().mapToDouble(Double::doubleValue).sum();
+    List<Double> exact = weights.stream().map(it -> 100 * it / all).toList();
     List<Integer> percent = whole(exact);
     List<Line> lines = new ArrayList<>();
     for (int i = 0; i < file.size(); i++) {
@@ -103,20 +120,25 @@ public record ShareCount(Trait trait, List<Line> lines, int seen) {
     return shares.stream().map(it -> all == 0 ? equal : it / all).toList();
   }
 
-  /** Whole numbers that are 100 in all, nearest to the given ones (largest remainders first). */
+  /**
+   * Whole numbers that are 100 in all, each 1 or more, near to the given ones: what rounding leaves
+   * goes to where most is missing, what it lacks is taken where most is too much.
+   */
   private static List<Integer> whole(List<Double> exact) {
+    int least = exact.size() > 100 ? 0 : 1;
     List<Integer> whole = new ArrayList<>();
-    List<Integer> order = new ArrayList<>();
-    int left = 100;
-    for (int i = 0; i < exact.size(); i++) {
-      int floor = (int) Math.floor(exact.get(i) + 1e-9);
-      whole.add(floor);
-      left -= floor;
-      order.add(i);
-    }
-    order.sort(Comparator.comparingDouble((Integer i) -> whole.get(i) - exact.get(i)));
-    for (int i : order.subList(0, left)) {
-      whole.set(i, whole.get(i) + 1);
+    exact.forEach(it -> whole.add(Math.max(least, (int) Math.floor(it + 1e-9))));
+    int left = 100 - whole.stream().mapToInt(Integer::intValue).sum();
+    while (left != 0) {
+      int step = Integer.signum(left);
+      int at =
+          IntStream.range(0, whole.size())
+              .boxed()
+              .filter(i -> step > 0 || whole.get(i) > least)
+              .max(Comparator.comparingDouble(i -> step * (exact.get(i) - whole.get(i))))
+              .orElseThrow();
+      whole.set(at, whole.get(at) + step);
+      left -= step;
     }
     return whole;
   }

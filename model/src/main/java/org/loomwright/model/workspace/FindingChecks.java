@@ -33,6 +33,9 @@ final class FindingChecks {
     Photos.once(scope, finding.photos());
     comeback();
     if (finding.isOpen()) {
+      finding
+          .job()
+          .ifPresent(it -> scope.reference(finding, "job", library.documents(), Sort.JOB, it));
       library
           .find(Sort.VEHICLE, finding.vehicle())
           .map(library::names)
@@ -128,7 +131,7 @@ final class FindingChecks {
   private void trait(String trait, String value, VehicleNames names) {
     if (!value.isEmpty()) {
       names
-          .wrong(trait, value)
+          .wrongSeen(trait, value)
           .ifPresent(message -> scope.problem(finding, Paths.key("traits", trait), value, message));
     }
   }

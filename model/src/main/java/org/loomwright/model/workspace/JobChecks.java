@@ -126,7 +126,7 @@ final class JobChecks {
   private void answer(String trait, String value, VehicleNames names) {
     if (!value.isEmpty()) {
       names
-          .wrong(trait, value)
+          .wrongSeen(trait, value)
           .ifPresent(message -> scope.problem(job, Paths.key("answers", trait), value, message));
     }
   }

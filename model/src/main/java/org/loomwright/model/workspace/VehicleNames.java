@@ -14,9 +14,12 @@ import tools.jackson.databind.JsonNode;
 
 /** What the references of a vehicle, and those to a vehicle, may name. */
 final class VehicleNames {
+  private static final List<String> TRUTHS = List.of("yes", "no");
+
   private final JsonNode tree;
   private final Names names = new Names(true);
   private final Map<String, List<String>> traits = new LinkedHashMap<>();
+  private final Set<String> facts = new LinkedHashSet<>();
 
   VehicleNames(JsonNode tree, Optional<Vehicle> vehicle) {
     this.tree = tree;
@@ -35,9 +38,14 @@ final class VehicleNames {
     }
     vehicle.ifPresent(
         it ->
-            Fact.of(it).stream()
-                .filter(fact -> fact.when().isUnknown())
-                .forEach(fact -> traits.putIfAbsent(fact.trait(), List.of("yes", "no"))));
+            Fact.of(it)
+                .forEach(
+                    fact -> {
+                      facts.add(fact.trait());
+                      if (fact.when().isUnknown()) {
+                        traits.putIfAbsent(fact.trait(), TRUTHS);
+                      }
+                    }));
     names.add(Sort.TRAIT, traits.keySet());
   }
 
@@ -84,6 +92,16 @@ final class VehicleNames {
       in.values().forEach(value -> wrong(in.trait(), value).ifPresent(wrong::add));
     }
     expr.parts().forEach(part -> collect(part, wrong));
+  }
+
+  /**
+   * What is wrong with a value that was seen on a real vehicle. A fact that is known by now may
+   * have been looked at while it was not.
+   */
+  Optional<String> wrongSeen(String trait, String value) {
+    return facts.contains(trait) && !traits.containsKey(trait) && TRUTHS.contains(value)
+        ? Optional.empty()
+        : wrong(trait, value);
   }
 
   /** What is wrong with a value of a trait. */

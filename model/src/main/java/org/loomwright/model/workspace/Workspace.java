@@ -1,10 +1,12 @@
 package org.loomwright.model.workspace;
 
 import java.util.List;
+import java.util.Optional;
 import org.loomwright.model.equipment.Equipment;
 import org.loomwright.model.finding.Finding;
 import org.loomwright.model.job.Job;
 import org.loomwright.model.job.JobState;
+import org.loomwright.model.job.VehicleNote;
 import org.loomwright.model.kit.Kit;
 import org.loomwright.model.parts.Parts;
 import org.loomwright.model.picture.Pictures;
@@ -60,11 +62,29 @@ public record Workspace(
         Pictures.none());
   }
 
-  /** Number of vehicles a kit was fitted to and signed for. */
-  public int fitted(String kit) {
+  /**
+   * Number of vehicles a kit was fitted to by a guide and signed for. A vehicle with several jobs
+   * counts once; it is known by its note.
+   *
+   * @param release the release that the guide is of; absent when it is of none
+   * @param print fingerprint of the guide; jobs that followed the same guide count whatever their
+   *     release
+   */
+  public int fitted(String kit, Optional<Integer> release, String print) {
     return (int)
         jobs.stream()
             .filter(it -> it.kit().equals(kit) && it.state() == JobState.SIGNED_OFF)
+            .filter(
+                it ->
+                    it.guide().filter(print::equals).isPresent()
+                        || (release.isPresent() && it.release().equals(release)))
+            .map(Workspace::vehicle)
+            .distinct()
             .count();
+  }
+
+  private static String vehicle(Job job) {
+    String note = VehicleNote.key(job.vehicleNote());
+    return note.isEmpty() ? "job " + job.id() : "note " + note;
   }
 }

@@ -82,6 +82,7 @@ class IntoVehicleTest {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         Map.of(),
         List.of(),
         FindingState.OPEN,
@@ -201,6 +202,51 @@ class IntoVehicleTest {
     read(changed);
     assertThat(fact(changed, at, FactOf.METAL))
         .isEqualTo("late-loom = " + (holds ? "as-found" : "as-recorded"));
+  }
+
+  /** A cavity has one question for two facts: it goes when both are known. */
+  @Test
+  void theQuestionOfACavityStaysWhileOneOfItsFactsIsUnknown() {
+    ObjectNode van = van();
+    JsonNode slot = one(one(van.path("fuseBlocks"), "id", "rear-block").path("slots"), "id", "F8");
+    ObjectNode cavity =
+        (ObjectNode)
+            one(one(van.path("connectors"), "id", "floor").path("cavities"), "cavity", "1");
+    cavity.put("pluggedWhen", "unknown").put("blockedWhen", "unknown");
+    cavity.set("tell", slot.path("tell").deepCopy());
+    ObjectNode changed =
+        IntoVehicle.trait(van, finding("cavity floor 1"), trait(FactOf.PLUGGED, true))
+            .orElseThrow();
+    JsonNode after =
+        one(one(changed.path("connectors"), "id", "floor").path("cavities"), "cavity", "1");
+    assertThat(after.has("tell")).isTrue();
+    read(changed);
+    ObjectNode both =
+        IntoVehicle.trait(
+                changed,
+                finding("cavity floor 1"),
+                new NewTrait(
+                    "blocked-loom",
+                    "blocked loom",
+                    "with cavity 1 open",
+                    "with cavity 1 blocked",
+                    Optional.empty(),
+                    TellHow.LOOK,
+                    "cabin-floor",
+                    List.of("floor-cover"),
+                    "1 min",
+                    "Is cavity 1 moulded through?",
+                    "open",
+                    "blocked",
+                    List.of(),
+                    FactOf.BLOCKED,
+                    true))
+            .orElseThrow();
+    assertThat(
+            one(one(both.path("connectors"), "id", "floor").path("cavities"), "cavity", "1")
+                .has("tell"))
+        .isFalse();
+    read(both);
   }
 
   private static List<Map<String, String>> builds(Vehicle vehicle) {

@@ -30,6 +30,10 @@ class ShareCountTest {
     for (int i = 0; i < shares.size(); i++) {
       values.add(new TraitValue("v" + i, "value " + i, shares.get(i)));
     }
+    return withValues(values);
+  }
+
+  private static Vehicle withValues(List<TraitValue> values) {
     Tell tell =
         new Tell(
             TellHow.LOOK, "here", List.of(), TimeSpan.of("1 min"), "Which?", Map.of(), List.of());
@@ -97,6 +101,7 @@ class ShareCountTest {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         Map.of("t", value),
         List.of(),
         FindingState.OPEN,
@@ -127,12 +132,77 @@ class ShareCountTest {
                 van,
                 List.of(job("j1", "0417", "v1"), job("j2", "0417", "v1"), job("j3", "9", "gone")),
                 List.of(
-                    finding("f1", Optional.of("0417"), "van", "v1"),
+                    finding("f1", Optional.of(" 04 17"), "van", "v1"),
                     finding("f2", Optional.empty(), "van", "v0"),
                     finding("f3", Optional.empty(), "another", "v0")))
             .get(0);
     assertThat(count.seen()).isEqualTo(2);
     assertThat(count.lines()).extracting(ShareCount.Line::count).containsExactly(1, 1);
+  }
+
+  @Test
+  void notesAreComparedWithoutCapitalsAndBlanks() {
+    Vehicle van = vehicle(List.of(Optional.empty(), Optional.empty()));
+    assertThat(
+            ShareCount.of(
+                    van,
+                    List.of(job("j1", "OST 417", "v1"), job("j2", "ost417 ", "v1")),
+                    List.of(finding("f1", Optional.of("Ost\u00a0417"), "van", "v1")))
+                .get(0)
+                .seen())
+        .isEqualTo(1);
+  }
+
+  private static Vehicle taken(ShareCount count) {
+    List<TraitValue> values =
+        count.lines().stream()
+            .map(
+                it ->
+                    new TraitValue(
+                        it.value().id(),
+                        it.value().words(),
+                        Optional.of(Percent.of(it.percent() + " %")),
+                        Optional.of(it.count())))
+            .toList();
+    return withValues(values);
+  }
+
+  /** Shares taken over again and again: the same vehicles count once, new ones are added. */
+  @Test
+  void noVehicleIsTakenInTwice() {
+    Vehicle van =
+        vehicle(List.of(Optional.of(Percent.of("50 %")), Optional.of(Percent.of("50 %"))));
+    List<Job> jobs = new ArrayList<>();
+    for (int i = 0; i < 5; i++) {
+      jobs.add(job("j" + i, "", "v0"));
+    }
+    ShareCount first = ShareCount.of(van, jobs, List.of()).get(0);
+    // By hand: (5 + 10 × 0.5) / 15 = 66.7 %.
+    assertThat(first.lines()).extracting(ShareCount.Line::percent).containsExactly(67, 33);
+    assertThat(first.isNew()).isTrue();
+    ShareCount again = ShareCount.of(taken(first), jobs, List.of()).get(0);
+    assertThat(again.isNew()).isFalse();
+    assertThat(again.lines()).extracting(ShareCount.Line::percent).containsExactly(67, 33);
+    for (int i = 5; i < 10; i++) {
+      jobs.add(job("j" + i, "", "v1"));
+    }
+    ShareCount more = ShareCount.of(taken(first), jobs, List.of()).get(0);
+    assertThat(more.isNew()).isTrue();
+    // By hand: 5 of each, and 5 of each on file: half and half again.
+    assertThat(more.lines()).extracting(ShareCount.Line::percent).containsExactly(50, 50);
+  }
+
+  @Test
+  void aValueThatIsPossibleKeepsAtLeastOnePerCent() {
+    Vehicle van =
+        vehicle(List.of(Optional.of(Percent.of("99.9 %")), Optional.of(Percent.of("0.1 %"))));
+    List<Job> jobs = new ArrayList<>();
+    for (int i = 0; i < 40; i++) {
+      jobs.add(job("j" + i, "", "v0"));
+    }
+    assertThat(ShareCount.of(van, jobs, List.of()).get(0).lines())
+        .extracting(ShareCount.Line::percent)
+        .containsExactly(99, 1);
   }
 
   @Property(tries = 300)
@@ -161,7 +231,9 @@ class ShareCountTest {
         .isCloseTo(1, org.assertj.core.data.Offset.offset(1e-9));
     for (ShareCount.Line line : count.lines()) {
       double exact = 100 * (line.count() + 10 * line.fileShare()) / (seen + 10);
-      assertThat(Math.abs(line.percent() - exact)).isLessThan(1 + 1e-9);
+      assertThat(line.percent()).isPositive();
+      // Values that are raised to 1 % take at most that much each from others.
+      assertThat(Math.abs(line.percent() - exact)).isLessThan(counts.size() + 1e-9);
     }
   }
 }

@@ -88,6 +88,48 @@ class BatchChecksTest {
         .contains("serial number 'FK-0006' is already given in batch 'march', items[0]");
   }
 
+  /** What a job names is in its vehicle: not on the shelf, and in no other vehicle. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      textBlock =
+          """
+          under-way | "fitted", "job": "plate-17" | plate ends in 44 | FK-0006 | items[0] says that serial number 'FK-0006' is on the shelf
+          under-way | "scrapped" | plate ends in 44 | FK-0007 | items[1] says that serial number 'FK-0007' is scrapped
+          under-way | "fitted", "job": "plate-17" | plate ends in 44 | FK-0007 | job 'plate-17' has serial number 'FK-0007' too, on another vehicle
+          under-way | "fitted", "job": "plate-17" | PLATE ends in: 17 | FK-0007 |
+          given-up | "scrapped" | plate ends in 44 | FK-0007 |
+          survey | "fitted", "job": "plate-17" | plate ends in 44 | FK-0006 |
+          under-way | "fitted", "job": "plate-17" | plate ends in 44 | FK-0008 |
+          under-way | "fitted", "job": "plate-17" | plate ends in 44 | FK-0099 |
+          """)
+  void whatAJobNamesIsInItsVehicle(
+      String state, String item, String note, String serial, String words) {
+    // The first job names no kit where another case is tried.
+    String first = item.contains("plate-17") ? JOB : JOB.replace("\"serial\": \"FK-0007\", ", "");
+    String second =
+        JOB.replace("plate-17", "plate-44")
+            .replace("plate ends in 17", note)
+            .replace("under-way", state)
+            .replace("FK-0007", serial);
+    Small small =
+        Small.workspace()
+            .plus(FindingChecksTest.FILE, FindingChecksTest.OPEN)
+            .plus(JobChecksTest.FILE, first)
+            .plus("plate-44.job.json", second)
+            .plus(FILE, BATCH.replace("\"fitted\", \"job\": \"plate-17\"", item));
+    if (words == null) {
+      assertThat(small.problems()).isEmpty();
+    } else {
+      assertThat(small.problems())
+          .singleElement()
+          .asString()
+          .startsWith("plate-44.job.json, serial: ")
+          .contains(words);
+    }
+  }
+
   @Test
   void aBatchHasKits() {
     String none = BATCH.substring(0, BATCH.indexOf(",\n \"items\"")) + "}";

@@ -81,6 +81,7 @@ class FindingChecksTest {
           "2026-03-04" | "2026-02-30" | when | is no day; write year, month and day
           "2026-03-04" | "last week" | when | is no day
           "fan-kit" | "fan-kid" | kit | there is no kit 'fan-kid'; did you mean 'fan-kit'?
+          "kit": "fan-kit", | "kit": "fan-kit", "job": "gone", | job | there is no job 'gone'
           "kit": "fan-kit", | | kit | say which kit, or leave the lead out
           "tow-prep": "yes" | "tow-prop": "yes" | traits.tow-prop | there is no trait 'tow-prop'
           "tow-prep": "yes" | "tow-prep": "maybe" | traits.tow-prep | has no value 'maybe'
@@ -97,6 +98,19 @@ class FindingChecksTest {
         .asString()
         .startsWith(FILE + ", " + path + ": ")
         .contains(words);
+  }
+
+  /** A fact that is known by now may have been looked at while it was not. */
+  @ParameterizedTest
+  @CsvSource({"no,0", "maybe,1"})
+  void whatWasSeenOfAFactStandsWhenTheFactIsKnown(String value, int problems) {
+    Fact fact =
+        Fact.of(Small.good(Small.workspace().read()).workspace().vehicles().get(0)).stream()
+            .filter(it -> !it.when().isUnknown())
+            .findFirst()
+            .orElseThrow();
+    String seen = "\"" + fact.trait() + "\": \"" + value + "\"";
+    assertThat(problems(OPEN.replace("\"tow-prep\": \"yes\"", seen))).hasSize(problems);
   }
 
   @Test

@@ -28,7 +28,8 @@ public final class FitCheckPage {
    * @param order the kit with its documents
    * @param plan its plan
    * @param check its fit check
-   * @param verifiedOn number of vehicles the kit was fitted to and signed for; 0 or more
+   * @param verifiedOn number of vehicles the kit was fitted to by this guide and signed for; 0 or
+   *     more
    * @return the file's text: ASCII, lines end in a line feed
    */
   public static String text(KitOrder order, Plan plan, FitCheck check, int verifiedOn) {

@@ -1,6 +1,7 @@
 package org.loomwright.planner.impact;
 
 import java.math.BigInteger;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.loomwright.model.design.Counterexample;
@@ -22,8 +23,8 @@ import org.loomwright.planner.proof.ProofMaker;
  * @param failing those on which it does not hold; zero when nothing is shown of any
  * @param failingWords the same in words; empty when there are none, or nothing is shown
  * @param examples smallest counterexamples
- * @param why why nothing can be shown; empty otherwise
- * @param jobs jobs with this release, those surely concerned first, in the order given
+ * @param why why nothing can be shown, or it can't be judged; empty otherwise
+ * @param judge says which jobs are concerned
  */
 public record ReleaseImpact(
     String kit,
@@ -34,10 +35,9 @@ public record ReleaseImpact(
     String failingWords,
     List<Counterexample> examples,
     String why,
-    List<JobImpact> jobs) {
+    JobJudge judge) {
   public ReleaseImpact {
     examples = List.copyOf(examples);
-    jobs = List.copyOf(jobs);
   }
 
   /** How a release stands. */
@@ -49,7 +49,9 @@ public record ReleaseImpact(
     /** It holds on none. */
     FAILS,
     /** Its guide speaks of traits or things that the vehicle no longer has. */
-    NOT_SHOWN
+    NOT_SHOWN,
+    /** What it was made of can't be planned any more. */
+    NOT_JUDGED
   }
 
   /**
@@ -57,10 +59,9 @@ public record ReleaseImpact(
    *
    * @param released the release
    * @param now its vehicle as known now, unknown facts already turned into traits
-   * @param jobs jobs of any kit; those with this release are told of
    * @param look is taken at each step of the proof; what it throws ends the work
    */
-  public static ReleaseImpact of(Released released, Vehicle now, List<Job> jobs, Runnable look) {
+  public static ReleaseImpact of(Released released, Vehicle now, Runnable look) {
     KitOrder was = released.order();
     KitOrder order =
         new KitOrder(was.kit(), now, was.equipment(), was.parts(), was.rules(), was.pictures());
@@ -71,15 +72,9 @@ public record ReleaseImpact(
             released.plan().design(),
             released.plan().guide(),
             look);
-    String kit = was.kit().id();
-    List<Job> own =
-        jobs.stream()
-            .filter(it -> it.kit().equals(kit))
-            .filter(it -> it.release().filter(number -> number == released.number()).isPresent())
-            .toList();
     Optional<FailingBuilds> failing = judged.failing();
     return new ReleaseImpact(
-        kit,
+        was.kit().id(),
         released.number(),
         standing(judged),
         failing.map(FailingBuilds::possibleCount).orElse(BigInteger.ZERO),
@@ -87,7 +82,40 @@ public record ReleaseImpact(
         failing.filter(it -> !it.isEmpty()).map(FailingBuilds::words).orElse(""),
         judged.proof().counterexamples(),
         failing.isPresent() ? "" : judged.proof().obligations().get(0).detail(),
-        JobImpact.of(own, failing, now));
+        JobJudge.Seeing.of(failing, now, released.plan().guide()));
+  }
+
+  /**
+   * A release that can't be judged.
+   *
+   * @param why why what it was made of can't be planned any more, as a clause
+   */
+  public static ReleaseImpact unjudged(String kit, long number, String why) {
+    return new ReleaseImpact(
+        kit,
+        number,
+        Standing.NOT_JUDGED,
+        BigInteger.ZERO,
+        BigInteger.ZERO,
+        "",
+        List.of(),
+        why,
+        new JobJudge.Blind());
+  }
+
+  /**
+   * What it means for jobs.
+   *
+   * @param all jobs of any kit
+   * @return those with this release, those surely concerned first, else in the order given
+   */
+  public List<JobImpact> jobs(List<Job> all) {
+    return all.stream()
+        .filter(it -> it.kit().equals(kit))
+        .filter(it -> it.release().filter(one -> one == number).isPresent())
+        .map(judge::of)
+        .sorted(Comparator.comparing(JobImpact::touch))
+        .toList();
   }
 
   private static Standing standing(Judged judged) {
@@ -108,6 +136,7 @@ public record ReleaseImpact(
           "proven no longer on " + failing + " of " + builds + " possible builds: " + failingWords;
       case FAILS -> "proven on no possible build any more";
       case NOT_SHOWN -> "nothing can be shown any more: " + why;
+      case NOT_JUDGED -> "it can't be judged: " + why;
     };
   }
 
@@ -120,6 +149,9 @@ public record ReleaseImpact(
               + failingWords
               + ". Put the new guide in, or hold them back until there is one.";
       case FAILS, NOT_SHOWN -> "Hold them back until a new release is made, and rework them to it.";
+      case NOT_JUDGED ->
+          "Hold them back until somebody has looked through the papers of the release for what was"
+              + " found, or until a new release is made.";
     };
   }
 }

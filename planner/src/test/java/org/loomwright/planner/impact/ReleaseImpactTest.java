@@ -46,12 +46,9 @@ class ReleaseImpactTest {
     return answers;
   }
 
-  private static ReleaseImpact impact(Vehicle now, Job... jobs) {
+  private static ReleaseImpact impact(Vehicle now) {
     return ReleaseImpact.of(
-        new Released(2, Demo.order(Demo.COMFORT), Demo.plan(Demo.COMFORT)),
-        now,
-        List.of(jobs),
-        () -> {});
+        new Released(2, Demo.order(Demo.COMFORT), Demo.plan(Demo.COMFORT)), now, () -> {});
   }
 
   private static Vehicle van(Consumer<ObjectNode> change) {
@@ -76,6 +73,11 @@ class ReleaseImpactTest {
   }
 
   private static Job job(String id, int release, JobState state, Map<String, String> answers) {
+    return job(id, release, state, answers, List.of());
+  }
+
+  private static Job job(
+      String id, int release, JobState state, Map<String, String> answers, List<String> done) {
     return new Job(
         id,
         id,
@@ -92,7 +94,7 @@ class ReleaseImpactTest {
         Optional.empty(),
         Optional.empty(),
         answers,
-        List.of(),
+        done,
         List.of(),
         List.of(),
         List.of(),
@@ -101,18 +103,19 @@ class ReleaseImpactTest {
 
   @Test
   void aReleaseOnTheVehicleItWasMadeForIsStillProven() {
-    ReleaseImpact same =
-        impact(
-            Demo.order(Demo.COMFORT).vehicle(),
-            job("fitted", 2, JobState.SIGNED_OFF, GLAZED),
-            job("of-another-release", 1, JobState.SIGNED_OFF, GLAZED));
+    ReleaseImpact same = impact(Demo.order(Demo.COMFORT).vehicle());
+    List<JobImpact> jobs =
+        same.jobs(
+            List.of(
+                job("fitted", 2, JobState.SIGNED_OFF, GLAZED),
+                job("of-another-release", 1, JobState.SIGNED_OFF, GLAZED)));
     assertThat(same.standing()).isEqualTo(Standing.STILL_PROVEN);
     assertThat(same.examples()).isEmpty();
     assertThat(same.builds()).isEqualTo(Demo.plan(Demo.COMFORT).builds().possible());
     assertThat(same.words()).startsWith("still proven on all ");
     assertThat(same.shelf()).startsWith("Nothing");
-    assertThat(same.jobs()).extracting(it -> it.job().id()).containsExactly("fitted");
-    assertThat(same.jobs()).noneMatch(JobImpact::isTouched);
+    assertThat(jobs).extracting(it -> it.job().id()).containsExactly("fitted");
+    assertThat(jobs).noneMatch(JobImpact::isTouched);
   }
 
   @Test
@@ -139,23 +142,24 @@ class ReleaseImpactTest {
             List.of(),
             List.of(),
             Optional.empty());
-    ReleaseImpact worse =
-        impact(
-            deadOnGlazed(),
-            job("panel", 2, JobState.SIGNED_OFF, PANEL),
-            job("not-asked", 2, JobState.SIGNED_OFF, NOT_ASKED),
-            job("glazed", 2, JobState.SIGNED_OFF, GLAZED),
-            job("glazed-under-way", 2, JobState.UNDER_WAY, GLAZED),
-            job("glazed-survey", 2, JobState.SURVEY, GLAZED),
-            job("glazed-older-release", 1, JobState.SIGNED_OFF, GLAZED),
-            job("never-built", 2, JobState.SIGNED_OFF, NEVER_BUILT),
-            other);
+    ReleaseImpact worse = impact(deadOnGlazed());
+    List<JobImpact> jobs =
+        worse.jobs(
+            List.of(
+                job("panel", 2, JobState.SIGNED_OFF, PANEL),
+                job("not-asked", 2, JobState.SIGNED_OFF, NOT_ASKED),
+                job("glazed", 2, JobState.SIGNED_OFF, GLAZED),
+                job("glazed-under-way", 2, JobState.UNDER_WAY, GLAZED),
+                job("glazed-survey", 2, JobState.SURVEY, GLAZED),
+                job("glazed-older-release", 1, JobState.SIGNED_OFF, GLAZED),
+                job("never-built", 2, JobState.SIGNED_OFF, NEVER_BUILT),
+                other));
     assertThat(worse.standing()).isEqualTo(Standing.FEWER_BUILDS);
     assertThat(worse.failing()).isPositive().isLessThan(worse.builds());
     assertThat(worse.examples()).isNotEmpty();
     assertThat(worse.words()).contains(" of ").contains("with windows in the load space");
     assertThat(worse.shelf()).contains("with windows in the load space");
-    assertThat(worse.jobs())
+    assertThat(jobs)
         .extracting(it -> it.job().id() + " " + it.touch())
         .containsExactly(
             "glazed SURELY",
@@ -164,7 +168,7 @@ class ReleaseImpactTest {
             "never-built SURELY",
             "not-asked PERHAPS",
             "panel NOT");
-    assertThat(worse.jobs())
+    assertThat(jobs)
         .filteredOn(it -> it.job().id().equals("not-asked"))
         .singleElement()
         .satisfies(
@@ -172,10 +176,10 @@ class ReleaseImpactTest {
               assertThat(it.words()).isEqualTo("It was not looked at: body.");
               assertThat(it.todo()).startsWith("Find that out first. If it is concerned: call");
             });
-    assertThat(worse.jobs().get(0).todo()).startsWith("Call the owner in");
-    assertThat(worse.jobs().get(1).todo()).startsWith("Stop the work");
-    assertThat(worse.jobs().get(2).todo()).startsWith("Plan it anew");
-    assertThat(worse.jobs().get(3).words()).contains("fit no build");
+    assertThat(jobs.get(0).todo()).startsWith("Call the owner in");
+    assertThat(jobs.get(1).todo()).startsWith("Stop the work");
+    assertThat(jobs.get(2).todo()).startsWith("Plan it anew");
+    assertThat(jobs.get(3).words()).contains("fit no build");
   }
 
   @Test
@@ -192,9 +196,10 @@ class ReleaseImpactTest {
                       "B")
                   .put("fedWhen", "rear-feed = yes and late-block = no");
             });
-    ReleaseImpact worse = impact(now, job("panel", 2, JobState.SIGNED_OFF, PANEL));
+    ReleaseImpact worse = impact(now);
+    List<JobImpact> jobs = worse.jobs(List.of(job("panel", 2, JobState.SIGNED_OFF, PANEL)));
     assertThat(worse.standing()).isEqualTo(Standing.FEWER_BUILDS);
-    assertThat(worse.jobs())
+    assertThat(jobs)
         .singleElement()
         .satisfies(
             it -> {
@@ -214,9 +219,43 @@ class ReleaseImpactTest {
               String text = it.toString().replace("rear-feed", "rear-supply");
               it.setAll((ObjectNode) JsonMapper.builder().build().readTree(text));
             });
-    ReleaseImpact gone = impact(now, job("panel", 2, JobState.UNDER_WAY, PANEL));
+    ReleaseImpact gone = impact(now);
+    List<JobImpact> jobs = gone.jobs(List.of(job("panel", 2, JobState.UNDER_WAY, PANEL)));
     assertThat(gone.standing()).isIn(Standing.NOT_SHOWN, Standing.FAILS);
-    assertThat(gone.jobs()).allMatch(JobImpact::isTouched);
+    assertThat(jobs).allMatch(JobImpact::isTouched);
     assertThat(gone.shelf()).startsWith("Hold them back");
+  }
+
+  /**
+   * Opening a cover or answering a question leaves the vehicle as it was; laying a lead does not.
+   */
+  @Test
+  void aJobGivenUpBeforeAnythingWasFittedHasNothingToBeDone() {
+    List<Job> given =
+        List.of(
+            job("nothing", 2, JobState.GIVEN_UP, GLAZED),
+            job(
+                "opened",
+                2,
+                JobState.GIVEN_UP,
+                GLAZED,
+                List.of("caution/general", "act/isolate", "open/floor-cover")),
+            job("laid", 2, JobState.GIVEN_UP, GLAZED, List.of("act/isolate", "lay/L1")));
+    assertThat(impact(deadOnGlazed()).jobs(given))
+        .extracting(it -> it.job().id() + " " + it.touch() + " " + it.todo().split(" ")[0])
+        .containsExactly("laid SURELY Call", "nothing NOT ", "opened NOT ");
+    assertThat(ReleaseImpact.unjudged(Demo.COMFORT, 2, "why").jobs(given))
+        .extracting(it -> it.job().id() + " " + it.touch() + " " + it.todo().split(" ")[0])
+        .containsExactly("opened PERHAPS Look", "laid PERHAPS Look", "nothing NOT ");
+  }
+
+  @Test
+  void aReleaseThatCantBeJudgedSaysWhyAndWhatToDo() {
+    ReleaseImpact blind = ReleaseImpact.unjudged(Demo.COMFORT, 2, "a photo is gone");
+    assertThat(blind.words()).isEqualTo("it can't be judged: a photo is gone");
+    assertThat(blind.shelf()).startsWith("Hold them back");
+    assertThat(blind.jobs(List.of(job("survey", 2, JobState.SURVEY, PANEL))))
+        .singleElement()
+        .satisfies(it -> assertThat(it.todo()).startsWith("Plan it anew"));
   }
 }

@@ -18,9 +18,9 @@ import tools.jackson.databind.node.ObjectNode;
  *
  * <p>What only one side changed is taken from that side, what both changed alike is taken once.
  * Objects are compared key by key; lists of objects that all have an own "id", "number", "cavity",
- * "reading" or "file", and lists of texts of which none stands there twice, item by item, wherever
- * the item stands; all other values are one part each. A part both sides changed in different ways,
- * or one changed and the other removed, is a clash.
+ * "reading", "file" or "serial", and the steps that a job has done, item by item, wherever the item
+ * stands; all other values are one part each. A part both sides changed in different ways, or one
+ * changed and the other removed, is a clash.
  */
 public final class JsonMerge {
   private final List<Clash> clashes = new ArrayList<>();
@@ -60,7 +60,7 @@ public final class JsonMerge {
     if (base instanceof ArrayNode before
         && theirs instanceof ArrayNode one
         && yours instanceof ArrayNode two) {
-      Optional<KeyedLists> lists = KeyedLists.of(before, one, two);
+      Optional<KeyedLists> lists = KeyedLists.of(path, before, one, two);
       if (lists.isPresent()) {
         return list(path, lists.get());
       }

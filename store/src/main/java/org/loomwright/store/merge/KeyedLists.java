@@ -22,6 +22,12 @@ record KeyedLists(String key, Keyed base, Keyed theirs, Keyed yours) {
   /** Stands for a key where the items are texts and each is its own name. */
   private static final String ITSELF = "";
 
+  /**
+   * Paths of lists of texts that are sets: what a job has done. Of other lists of texts some are an
+   * order, such as what a run passes through, and in some one text takes the place of another.
+   */
+  private static final Set<String> SETS = Set.of("done");
+
   /** A list with its items by name, in their order. */
   record Keyed(ArrayNode node, Map<String, JsonNode> items) {
     private static Optional<Keyed> of(ArrayNode list, String key) {
@@ -43,8 +49,12 @@ record KeyedLists(String key, Keyed base, Keyed theirs, Keyed yours) {
     }
   }
 
-  /** The lists by the first key that tells the items of all three apart. */
-  static Optional<KeyedLists> of(ArrayNode base, ArrayNode theirs, ArrayNode yours) {
+  /**
+   * The lists by the first key that tells the items of all three apart.
+   *
+   * @param path where they stand in the document
+   */
+  static Optional<KeyedLists> of(String path, ArrayNode base, ArrayNode theirs, ArrayNode yours) {
     for (String key : KEYS) {
       Optional<Keyed> before = Keyed.of(base, key);
       Optional<Keyed> one = Keyed.of(theirs, key);
@@ -53,10 +63,10 @@ record KeyedLists(String key, Keyed base, Keyed theirs, Keyed yours) {
         return Optional.of(new KeyedLists(key, before.get(), one.get(), two.get()));
       }
     }
-    return texts(base, theirs, yours);
+    return SETS.contains(path) ? texts(base, theirs, yours) : Optional.empty();
   }
 
-  /** Lists of texts, none of them twice, such as the ids of what was done. */
+  /** Lists of texts, none of them twice. */
   private static Optional<KeyedLists> texts(ArrayNode base, ArrayNode theirs, ArrayNode yours) {
     for (ArrayNode list : List.of(base, theirs, yours)) {
       for (JsonNode item : list) {

@@ -35,7 +35,9 @@ class JsonMergeTest {
           {"l":[{"id":"p"},{"id":"q"}]}|{"l":[{"id":"p"},{"id":"n"},{"id":"q"}]}|{"l":[{"id":"q"}]}|{"l":[{"id":"n"},{"id":"q"}]}
           {"l":[{"number":1},{"number":2}]}|{"l":[{"number":2},{"number":1}]}|{"l":[{"number":1},{"number":2,"v":1},{"number":3}]}|{"l":[{"number":2,"v":1},{"number":3},{"number":1}]}
           {"l":[{"cavity":"1"}]}|{"l":[{"cavity":"1"},{"cavity":"3"}]}|{"l":[{"cavity":"1"},{"cavity":"2"}]}|{"l":[{"cavity":"1"},{"cavity":"2"},{"cavity":"3"}]}
-          {"l":["a","b"]}|{"l":["a","b","d"]}|{"l":["b","c"]}|{"l":["b","c","d"]}
+          {"done":["a","b"]}|{"done":["a","b","d"]}|{"done":["b","c"]}|{"done":["b","c","d"]}
+          {"done":["a"]}|{"done":["b"]}|{"done":["c"]}|{"done":["b","c"]}
+          {"l":[{"serial":"1"}]}|{"l":[{"serial":"1"},{"serial":"3"}]}|{"l":[{"serial":"1","v":2}]}|{"l":[{"serial":"1","v":2},{"serial":"3"}]}
           {"l":[{"reading":"rest","value":"1"}]}|{"l":[{"reading":"rest","value":"2"}]}|{"l":[{"reading":"rest","value":"1"},{"reading":"off","value":"3"}]}|{"l":[{"reading":"rest","value":"2"},{"reading":"off","value":"3"}]}
           """)
   void bothEditsAreKept(String base, String one, String two, String merged) {
@@ -58,6 +60,9 @@ class JsonMergeTest {
           {"l":[{"id":"p"},{"id":"q"},{"id":"r"}]}|{"l":[{"id":"q"},{"id":"p"},{"id":"r"}]}|{"l":[{"id":"p"},{"id":"r"},{"id":"q"}]}|l
           {"l":[{"id":"p"},{"id":"p"}]}|{"l":[{"id":"p"}]}|{"l":[]}|l
           {"l":["a","a"]}|{"l":["a"]}|{"l":["a","a","b"]}|l
+          {"l":["a"]}|{"l":["b"]}|{"l":["c"]}|l
+          {"passes":["a","b"]}|{"passes":["a","b","d"]}|{"passes":["a","b","c"]}|passes
+          {"done":["a","a"]}|{"done":["a"]}|{"done":["a","a","b"]}|done
           """)
   void editsOfTheSamePartClash(String base, String one, String two, String path) {
     for (var result : List.of(merge(base, one, two), merge(base, two, one))) {

@@ -39,11 +39,14 @@ final class Labels {
           Map.entry("Finding.when", "Day"),
           Map.entry("Finding.by", "Who saw it"),
           Map.entry("Finding.vehicleNote", "Which vehicle it was"),
-          Map.entry("Finding.kit", "Kit, if it is a comeback"),
+          Map.entry("Finding.job", "Job during which it was seen"),
+          Map.entry("Finding.kit", "Kit it is about"),
           Map.entry("Finding.lead", "Lead of that kit"),
+          Map.entry("Finding.step", "Step of its guide"),
           Map.entry("Finding.traits", "Traits as seen on it"),
           Map.entry("Finding.state", "What became of it"),
-          Map.entry("Finding.takenInto", "Taken into revision"));
+          Map.entry("Finding.takenInto", "Taken into revision"),
+          Map.entry("TraitValue.counted", "Vehicles counted in the share"));
 
   private static final Map<String, String> ONE =
       Map.of(

@@ -36,13 +36,15 @@ import tools.jackson.databind.node.ObjectNode;
  * @param facts what can differ at the thing the finding concerns
  * @param reach where that thing is and what must be open to reach it
  * @param taken ids of the vehicle's traits, with those of their values
+ * @param noEvidence why it can't be evidence, as a clause; empty when it can
  */
 public record IntoForm(
     Map<String, String> typed,
     long basedOn,
     List<FactOf> facts,
     Reach reach,
-    Map<String, Set<String>> taken) {
+    Map<String, Set<String>> taken,
+    String noEvidence) {
   private static final String EVIDENCE = "evidence";
   private static final String VALUE = "value";
   private static final String TRAIT = "trait";
@@ -127,7 +129,8 @@ public record IntoForm(
   /** The form as it is opened, with what the finding says already. */
   public static IntoForm of(Finding finding, Vehicle vehicle, long basedOn) {
     Map<String, String> typed = new LinkedHashMap<>();
-    typed.put(WHAT, EVIDENCE);
+    String usual = vehicle.traits().isEmpty() ? "" : VALUE;
+    typed.put(WHAT, IntoVehicle.noEvidence(finding).isEmpty() ? EVIDENCE : usual);
     typed.put(REVISION, next(vehicle.revision()));
     typed.put("value-expect", finding.seen());
     typed.put("found-expect", finding.seen());
@@ -158,7 +161,8 @@ public record IntoForm(
         basedOn,
         finding.at().map(FactOf::of).orElse(List.of()),
         Reach.of(finding, vehicle),
-        taken);
+        taken,
+        IntoVehicle.noEvidence(finding));
   }
 
   /** The next revision where revisions are counted; the same text else. */
@@ -198,8 +202,14 @@ public record IntoForm(
         wrong.put(field, MUST.getOrDefault(field, ""));
       }
     }
+    if (said(WHAT).equals(EVIDENCE) && !noEvidence.isEmpty()) {
+      wrong.put(WHAT, "it can't be evidence: " + noEvidence);
+    }
     if (said(WHAT).equals(VALUE)) {
       share("value-share", true, wrong);
+      if (!taken.containsKey(said("value-of"))) {
+        wrong.put("value-of", MUST.getOrDefault("value-of", ""));
+      }
     }
     if (said(WHAT).equals(TRAIT)) {
       share("found-share", false, wrong);

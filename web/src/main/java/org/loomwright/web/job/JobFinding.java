@@ -27,7 +27,7 @@ public final class JobFinding {
     Job job = view.job();
     ObjectNode finding = JsonNodeFactory.instance.objectNode();
     finding.put("vehicle", job.vehicle());
-    finding.put("vehicleNote", job.vehicleNote() + ", job " + job.id());
+    finding.put("vehicleNote", job.vehicleNote()).put("job", job.id()).put("kit", job.kit());
     finding.put("how", "seen").put("when", job.when()).put("by", job.by());
     if (!was.isEmpty()) {
       finding.put("seen", was);
@@ -52,12 +52,10 @@ public final class JobFinding {
   }
 
   private static void at(ObjectNode finding, JobWork work, Step step) {
-    finding.put("name", step.title());
-    finding.put("expected", "step " + step.number() + " of the guide: " + step.text());
-    KitOrder order = work.pages().order();
-    place(order, step).ifPresent(it -> finding.put("at", it.text()));
+    finding.put("name", step.title()).put("step", step.id());
+    place(work.pages().order(), step).ifPresent(it -> finding.put("at", it.text()));
     Optional<Lead> lead = new StepView(work, step).lead();
-    lead.ifPresent(it -> finding.put("kit", order.kit().id()).put("lead", it.id()));
+    lead.ifPresent(it -> finding.put("lead", it.id()));
   }
 
   private static Optional<FoundAt> place(KitOrder order, Step step) {

@@ -67,7 +67,32 @@ public final class Edits {
         return new Refused(problems);
       }
     }
-    return new Kept(store.documents().save(draft, basedOn));
+    return result
+        .flatMap(it -> notMoved(draft, it))
+        .orElseGet(() -> new Kept(store.documents().save(draft, basedOn)));
+  }
+
+  /**
+   * Moves the kit of a job in its batch. That is done first: a batch that has a kit fitted in a job
+   * which does not say so yet contradicts nothing.
+   */
+  private Optional<Outcome> notMoved(Draft draft, JsonNode text) {
+    for (StockMove it : StockMove.of(store.documents(), draft.key(), text)) {
+      Signature by = new Signature(draft.by().who(), "serial number in job " + draft.key().id());
+      SaveResult moved =
+          store.documents().save(new Draft(it.batch().key(), it.text(), by), it.batch().number());
+      if (moved instanceof SaveResult.Conflict) {
+        return Optional.of(
+            new Refused(
+                List.of(
+                    new Problem(
+                        "",
+                        "serial",
+                        text.path("serial").asString(""),
+                        "somebody just changed the batch of this kit; send this once more"))));
+      }
+    }
+    return Optional.empty();
   }
 
   /**
@@ -120,8 +145,12 @@ public final class Edits {
     if (key.kind().equals(DocumentKey.PICTURE)) {
       return added(content, content.documents(), pictures(key, text, content), "");
     }
-    return added(
-        content, content.with(key, text.toString()), content.pictures(), content.file(key));
+    List<NamedText> texts = new ArrayList<>(content.with(key, text.toString()));
+    for (StockMove it : StockMove.of(store.documents(), key, text)) {
+      NamedText moved = new NamedText(content.file(it.batch().key()), it.text());
+      texts.replaceAll(one -> one.name().equals(moved.name()) ? moved : one);
+    }
+    return added(content, texts, content.pictures(), content.file(key));
   }
 
   /** The pictures with another one under a name. */

@@ -22,6 +22,7 @@ import org.loomwright.planner.impact.Impact;
 import org.loomwright.planner.impact.KitImpact;
 import org.loomwright.planner.impact.ReleaseImpact;
 import org.loomwright.planner.impact.Released;
+import org.loomwright.planner.plan.ImpossibleVehicle;
 import org.loomwright.planner.plan.Planner;
 import org.loomwright.planner.watch.PlanPhase;
 import org.loomwright.planner.watch.PlanningStopped;
@@ -51,9 +52,9 @@ public final class ImpactDesk implements AutoCloseable {
    *
    * @param before with the older revision of the vehicle
    * @param after as they are
-   * @param released releases of the kits on the vehicle, newest first
+   * @param released releases made for the vehicle, newest first
    */
-  public record Two(Workspace before, Workspace after, List<ReleasedOrder> released) {
+  public record Two(Workspace before, Workspace after, List<ReleasedOrder.Result> released) {
     public Two {
       released = List.copyOf(released);
     }
@@ -206,10 +207,23 @@ public final class ImpactDesk implements AutoCloseable {
         kits.add(Impact.ofKit(before, after, kit, phase -> at(kit, phase)));
       }
       List<ReleaseImpact> releases = new ArrayList<>();
-      for (ReleasedOrder it : two.get().released()) {
+      for (ReleasedOrder.Result it : two.get().released()) {
         releases.add(release(it, after));
       }
       return new Known(new Impact(kits), releases);
+    }
+
+    private ReleaseImpact release(ReleasedOrder.Result result, Workspace after) {
+      if (result instanceof ReleasedOrder.Bad bad) {
+        return ReleaseImpact.unjudged(bad.kit(), bad.number(), bad.why());
+      }
+      ReleasedOrder it = ((ReleasedOrder.Good) result).released();
+      try {
+        return release(it, after);
+      } catch (ImpossibleVehicle impossible) {
+        return ReleaseImpact.unjudged(
+            it.order().kit().id(), it.number(), String.valueOf(impossible.getMessage()));
+      }
     }
 
     private ReleaseImpact release(ReleasedOrder it, Workspace after) {
@@ -223,7 +237,6 @@ public final class ImpactDesk implements AutoCloseable {
       return ReleaseImpact.of(
           new Released(it.number(), it.order(), plan),
           KnownVehicle.of(now),
-          after.jobs(),
           PlanningStopped::ifAsked);
     }
 

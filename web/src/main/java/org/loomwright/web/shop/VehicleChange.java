@@ -8,7 +8,6 @@ import org.loomwright.model.json.DocumentKind;
 import org.loomwright.model.json.JsonText;
 import org.loomwright.model.workspace.NamedText;
 import org.loomwright.model.workspace.Read;
-import org.loomwright.model.workspace.Workspace;
 import org.loomwright.model.workspace.WorkspaceReader;
 import org.loomwright.store.DocumentKey;
 import org.loomwright.store.Revision;
@@ -79,11 +78,15 @@ public final class VehicleChange {
         : "";
   }
 
-  /** What an answer rests on, for telling whether it changed. */
+  /**
+   * What an answer rests on, for telling whether it changed: neither the jobs and batches, which it
+   * is held against when it is shown, nor pictures, which are added at every job.
+   */
   public static Object state(Store store) {
     return List.of(
         store.documents().newest().stream()
-            .filter(it -> !it.key().kind().equals(DocumentKind.FINDING.word()))
+            .filter(it -> !SEEN.contains(it.key().kind()))
+            .filter(it -> !it.key().kind().equals(DocumentKey.PICTURE))
             .map(it -> it.key().shown() + " " + it.number())
             .toList(),
         store.releases().all().size());
@@ -102,23 +105,20 @@ public final class VehicleChange {
                 .isEmpty();
     List<NamedText> before =
         content.with(older.revision().key(), older.content()).stream().filter(planned).toList();
-    return WorkspaceReader.read(before, content.pictures()) instanceof Read.Good one
+    return WorkspaceReader.read(before, PastPictures.of(store)) instanceof Read.Good one
             && WorkspaceReader.read(content.documents(), content.pictures())
                 instanceof Read.Good two
         ? Optional.of(
             new ImpactDesk.Two(
-                one.workspace(),
-                two.workspace(),
-                released(store, two.workspace(), older.revision().key().id())))
+                one.workspace(), two.workspace(), released(store, older.revision().key())))
         : Optional.empty();
   }
 
-  /** Releases of the kits on a vehicle, newest first, as far as their documents can be read. */
-  private static List<ReleasedOrder> released(Store store, Workspace workspace, String vehicle) {
-    return workspace.kits().stream()
-        .filter(it -> it.vehicle().equals(vehicle))
-        .flatMap(it -> store.releases().of(it.id()).stream())
-        .flatMap(it -> ReleasedOrder.of(store, it).stream())
+  /** Releases made for a vehicle, of kits in use and of others, newest first. */
+  private static List<ReleasedOrder.Result> released(Store store, DocumentKey vehicle) {
+    return store.releases().all().stream()
+        .filter(it -> it.pins().stream().anyMatch(pin -> pin.pin().key().equals(vehicle)))
+        .map(it -> ReleasedOrder.read(store, it))
         .toList();
   }
 }

@@ -41,7 +41,7 @@ public final class Weights {
     return switch (release.standing()) {
       case STILL_PROVEN -> Verdict.HOLDS;
       case FEWER_BUILDS -> Verdict.MARGINAL;
-      case FAILS, NOT_SHOWN -> Verdict.FAILS;
+      case FAILS, NOT_SHOWN, NOT_JUDGED -> Verdict.FAILS;
     };
   }
 

@@ -127,7 +127,8 @@ class JobTest {
     ben.save();
     String finding = page.url().replaceFirst(".*/finding/", "").replaceFirst("\\?.*", "");
     assertThat(store.text(new DocumentKey("finding", finding)))
-        .contains("OST 417, job", "five screws", "\"step-before\"", "jobs/");
+        .contains("\"OST 417\"", "\"job\"", "\"step\"", "five screws", "\"step-before\"", "jobs/")
+        .doesNotContain("of the guide");
     ben.open("/jobs");
     ben.leave(() -> page.locator(".job-list a").filter(has("OST 417")).first().click());
     ben.sees("Finding " + finding);
