@@ -161,7 +161,7 @@ class PackPdfTest {
         .contains(flat("The heater works"))
         .contains(flat("If not: Look at its fuse."))
         .contains(flat("lamp bright (11.5 V or more)"))
-        .contains(flat("A number that no answer names is none of them"));
+        .contains(flat("A number outside all of these bands is no answer"));
   }
 
   @Test

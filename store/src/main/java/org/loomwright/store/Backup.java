@@ -14,12 +14,16 @@ import tools.jackson.databind.node.ObjectNode;
 
 /**
  * Writes a whole store as one zip file: one line of JSON for every revision and release, one entry
- * for every picture and every file of a pack, and last the counts and the seals by which a reader
- * sees that all of it is there. It does not depend on the database the store is kept in.
+ * for every picture, every file of a pack and every paper, and last the counts and the seals by
+ * which a reader sees that all of it is there. It does not depend on the database the store is kept
+ * in.
  */
 final class Backup {
-  /** The form that is written; 1 knew no files of packs and no retired documents. */
-  static final int FORM = 2;
+  /**
+   * The form that is written; 1 knew no files of packs and no retired documents, 2 no papers of
+   * documents.
+   */
+  static final int FORM = 3;
 
   static final String REVISIONS = "revisions.jsonl";
   static final String BLOBS = "blobs/";

@@ -11,7 +11,7 @@ import tools.jackson.databind.node.ObjectNode;
  * @param revisions number of revisions of all documents
  * @param pictures number of pictures
  * @param releases number of releases
- * @param files number of different files in the packs of all releases
+ * @param files number of different files in the packs of all releases and papers of documents
  * @param revisionSeal seal of the last revision; it stands for all before it too
  * @param releaseSeal seal of the last release
  */

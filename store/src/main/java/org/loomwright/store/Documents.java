@@ -27,7 +27,7 @@ public final class Documents {
    *
    * @param basedOn number of the revision the draft was made from; 0 for a new document
    * @throws StoreException when the text is no document of that key, when there never was such a
-   *     revision, or when the database refuses; nothing is written then
+   *     revision, when a paper is too large, or when the database refuses; nothing is written then
    */
   public SaveResult save(Draft draft, long basedOn) {
     return database.write(handle -> save(handle, draft, basedOn));
@@ -108,7 +108,8 @@ public final class Documents {
       return new SaveResult.Saved(
           insert(handle, draft, yours.text(), basedOn, Optional.of(theirs.revision()), false));
     }
-    if (base.isEmpty()) {
+    // What others saved would not be in the papers.
+    if (base.isEmpty() || !draft.papers().isEmpty()) {
       return conflict(base, theirs, yours, List.of());
     }
     return merged(handle, draft, base.get(), theirs, yours);
@@ -192,7 +193,25 @@ public final class Documents {
       boolean retired) {
     // Both databases keep the text, so that finer parts than these would be kept too.
     Instant now = clock.instant().truncatedTo(ChronoUnit.MILLIS);
-    return Revisions.insert(handle, draft, content, basedOn, newest, now, retired);
+    List<String> papers = keep(handle, draft);
+    return Revisions.insert(handle, draft, content, basedOn, newest, now, retired, papers);
+  }
+
+  /** Keeps the papers of a draft; their hashes, sorted. */
+  private static List<String> keep(Handle handle, Draft draft) {
+    for (byte[] it : draft.papers()) {
+      if (it.length > PackFiles.LARGEST_FILE) {
+        throw new StoreException(
+            draft.key().shown()
+                + " can't be saved: a paper made of it has "
+                + it.length
+                + " bytes; at most "
+                + PackFiles.LARGEST_FILE
+                + " are kept, so use fewer or smaller photos");
+      }
+      PackFiles.keep(handle, Hashes.of(it), it);
+    }
+    return draft.papers().stream().map(Hashes::of).distinct().sorted().toList();
   }
 
   private static Version existing(Handle handle, DocumentKey key, long number) {

@@ -1,10 +1,11 @@
 package org.loomwright.store;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 
-/** The table of the files of packs, by the hash of their bytes. */
+/** The table of papers, by the hash of their bytes: files of packs, and papers of documents. */
 final class PackFiles {
   /** Largest file kept, bytes. */
   static final int LARGEST_FILE = 64_000_000;
@@ -91,6 +92,11 @@ final class PackFiles {
             .mapTo(Long.class)
             .one()
         > 0;
+  }
+
+  /** Hashes as a row of another table names them. */
+  static List<String> list(String hashes) {
+    return hashes.isEmpty() ? List.of() : List.of(hashes.split(" "));
   }
 
   static Optional<byte[]> bytes(Handle handle, String hash) {

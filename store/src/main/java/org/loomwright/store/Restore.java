@@ -23,6 +23,7 @@ import org.loomwright.store.picture.CleanPicture;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Reads what {@link Backup} wrote into a store that holds nothing yet. */
@@ -105,9 +106,10 @@ final class Restore {
   }
 
   private void revision(JsonNode tree) {
-    if (tree instanceof ObjectNode row && !row.has("retired")) {
-      // A backup from before documents could be retired.
-      row.put("retired", false);
+    if (tree instanceof ObjectNode row) {
+      // Backups of form 1 have no retired documents, those of form 2 no papers of documents.
+      row.putIfAbsent("retired", JsonNodeFactory.instance.booleanNode(false));
+      row.putIfAbsent("papers", JsonNodeFactory.instance.stringNode(""));
     }
     RevisionRow row = MAPPER.treeToValue(tree, RevisionRow.class);
     Revisions.insert(handle, row.seq(), row.revision(), row.content(), row.seal());
@@ -126,7 +128,7 @@ final class Restore {
 
   private void paper(String hash, byte[] bytes) {
     if (!Hashes.of(bytes).equals(hash)) {
-      throw damaged("the file " + hash + " of a pack has other bytes");
+      throw damaged("the paper " + hash + " has other bytes");
     }
     PackFiles.insert(handle, hash, bytes);
     counter.paper();

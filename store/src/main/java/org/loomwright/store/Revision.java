@@ -1,6 +1,7 @@
 package org.loomwright.store;
 
 import java.time.Instant;
+import java.util.List;
 
 /**
  * One save of one document, without its text.
@@ -15,6 +16,7 @@ import java.time.Instant;
  * @param previousHash hash of the text of the revision before; empty for the first
  * @param retired whether it says that the document is no longer used; its text is then that of the
  *     revision before
+ * @param papers hashes of the papers that were made of the text and are kept with it, sorted
  */
 public record Revision(
     DocumentKey key,
@@ -24,4 +26,9 @@ public record Revision(
     Instant savedAt,
     String contentHash,
     String previousHash,
-    boolean retired) {}
+    boolean retired,
+    List<String> papers) {
+  public Revision {
+    papers = List.copyOf(papers);
+  }
+}

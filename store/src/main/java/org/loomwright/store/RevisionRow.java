@@ -19,7 +19,8 @@ record RevisionRow(
     String contentHash,
     String previousHash,
     String seal,
-    boolean retired) {
+    boolean retired,
+    String papers) {
   private static final int PAGE = 50;
 
   /** Hands out all rows in the order of saving, never more than a few in memory. */
@@ -30,7 +31,7 @@ record RevisionRow(
           handle
               .createQuery(
                   "SELECT seq, kind, id, number, based_on, author, saved_at, reason, content,"
-                      + " content_hash, previous_hash, seal, retired FROM revision WHERE seq > :last"
+                      + " content_hash, previous_hash, seal, retired, papers FROM revision WHERE seq > :last"
                       + " ORDER BY seq LIMIT "
                       + PAGE)
               .bind("last", last)
@@ -49,7 +50,8 @@ record RevisionRow(
                           row.getString(10),
                           row.getString(11),
                           row.getString(12),
-                          row.getLong(13) == 1))
+                          row.getLong(13) == 1,
+                          row.getString(14)))
               .list();
       page.forEach(taker);
       if (page.size() < PAGE) {
@@ -73,7 +75,8 @@ record RevisionRow(
         Instant.parse(savedAt),
         contentHash,
         previousHash,
-        retired);
+        retired,
+        PackFiles.list(papers));
   }
 
   /** For people. */

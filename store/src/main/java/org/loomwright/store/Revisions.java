@@ -13,7 +13,7 @@ import org.jdbi.v3.core.Handle;
 final class Revisions {
   private static final String HEAD =
       "SELECT kind, id, number, based_on, author, saved_at, reason, content_hash, previous_hash,"
-          + " retired";
+          + " retired, papers";
 
   private static final String NEWEST =
       " FROM revision r WHERE number = (SELECT max(number) FROM revision n"
@@ -31,7 +31,8 @@ final class Revisions {
       long basedOn,
       Optional<Revision> newest,
       Instant at,
-      boolean retired) {
+      boolean retired,
+      List<String> papers) {
     Revision revision =
         new Revision(
             draft.key(),
@@ -41,7 +42,8 @@ final class Revisions {
             at,
             Hashes.of(content),
             newest.map(Revision::contentHash).orElse(""),
-            retired);
+            retired,
+            papers);
     Tail tail = tail(handle, "revision");
     insert(handle, tail.seq() + 1, revision, content, seal(tail.seal(), tail.seq() + 1, revision));
     return revision;
@@ -51,9 +53,9 @@ final class Revisions {
     handle
         .createUpdate(
             "INSERT INTO revision (seq, kind, id, number, based_on, author, saved_at, reason,"
-                + " content, content_hash, previous_hash, seal, retired) VALUES (:seq, :kind, :id, :number,"
+                + " content, content_hash, previous_hash, seal, retired, papers) VALUES (:seq, :kind, :id, :number,"
                 + " :basedOn, :author, :savedAt, :reason, :content, :contentHash, :previousHash,"
-                + " :seal, :retired)")
+                + " :seal, :retired, :papers)")
         .bind("seq", seq)
         .bind("kind", revision.key().kind())
         .bind("id", revision.key().id())
@@ -67,6 +69,7 @@ final class Revisions {
         .bind("previousHash", revision.previousHash())
         .bind("seal", seal)
         .bind("retired", revision.retired() ? 1L : 0L)
+        .bind("papers", String.join(" ", revision.papers()))
         .execute();
   }
 
@@ -86,9 +89,13 @@ final class Revisions {
                 revision.by().why(),
                 revision.contentHash(),
                 revision.previousHash()));
-    // One field more only here, so that seals from before documents could be retired still hold.
+    // More fields only here, so that seals from before there were such revisions still hold.
     if (revision.retired()) {
       fields.add("retired");
+    }
+    if (!revision.papers().isEmpty()) {
+      fields.add("papers");
+      fields.addAll(revision.papers());
     }
     return Hashes.seal(fields);
   }
@@ -176,6 +183,7 @@ final class Revisions {
         Instant.parse(row.getString("saved_at")),
         row.getString("content_hash"),
         row.getString("previous_hash"),
-        row.getLong("retired") == 1);
+        row.getLong("retired") == 1,
+        PackFiles.list(row.getString("papers")));
   }
 }

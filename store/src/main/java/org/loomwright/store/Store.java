@@ -15,6 +15,7 @@ public final class Store implements AutoCloseable {
   private final StoredPictures pictures;
   private final Workspaces workspaces;
   private final Releases releases;
+  private final Papers papers;
 
   private Store(Database database, Clock clock) {
     this.database = database;
@@ -22,6 +23,7 @@ public final class Store implements AutoCloseable {
     this.pictures = new StoredPictures(database, documents);
     this.workspaces = new Workspaces(database, documents);
     this.releases = new Releases(database, clock);
+    this.papers = new Papers(database);
   }
 
   /**
@@ -56,6 +58,11 @@ public final class Store implements AutoCloseable {
   /** Released kits. */
   public Releases releases() {
     return releases;
+  }
+
+  /** Papers that are kept. */
+  public Papers papers() {
+    return papers;
   }
 
   /**

@@ -59,6 +59,11 @@ final class Verification {
     } else if (!row.previousHash().equals(last == null ? "" : last.contentHash())) {
       found.add(new Damage(row.shown(), "the text before it is not the one it was saved after"));
     }
+    for (String it : PackFiles.list(row.papers())) {
+      if (!PackFiles.isThere(handle, it)) {
+        found.add(new Damage(row.shown(), "its paper " + it + " is missing"));
+      }
+    }
     try {
       sealed(row.shown(), row.seal(), Revisions.seal(seal, row.seq(), row.revision()));
     } catch (StoreException | DateTimeException e) {
@@ -81,7 +86,8 @@ final class Verification {
         row.contentHash(),
         "",
         "",
-        row.retired());
+        row.retired(),
+        "");
   }
 
   private void follows(String where, long next) {
@@ -110,7 +116,7 @@ final class Verification {
         .forEach(
             it ->
                 found.add(
-                    new Damage("file " + it + " of a pack", "its bytes are not those saved")));
+                    new Damage("paper or file of a pack " + it, "its bytes are not those saved")));
   }
 
   private void pictures() {

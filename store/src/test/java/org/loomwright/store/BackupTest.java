@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
@@ -23,6 +24,8 @@ import org.loomwright.model.design.Verdict;
 
 /** Backups, and what comes back from them. */
 class BackupTest {
+  private static final byte[] PAPER = "as fitted".getBytes(StandardCharsets.UTF_8);
+
   @TempDir Path folder;
 
   @ParameterizedTest
@@ -35,8 +38,8 @@ class BackupTest {
       BackupSummary summary = store.backup(file);
       assertThat(summary.pictures()).isEqualTo(2);
       assertThat(summary.releases()).isEqualTo(1);
-      assertThat(summary.revisions()).isEqualTo(20);
-      assertThat(summary.files()).isEqualTo(2);
+      assertThat(summary.revisions()).isEqualTo(21);
+      assertThat(summary.files()).isEqualTo(3);
       assertThat(store.summary()).isEqualTo(summary);
       try (Store restored = Store.restore(file, target)) {
         assertThat(restored.verify()).isEmpty();
@@ -49,6 +52,7 @@ class BackupTest {
         ReleasesTest.PACK.forEach(
             (name, bytes) ->
                 assertThat(restored.releases().file("trailer", 1, name)).contains(bytes));
+        assertThat(restored.papers().find(Papers.hash(PAPER))).contains(PAPER);
         assertThat(restored.documents().retired())
             .isEqualTo(store.documents().retired())
             .hasSize(1);
@@ -97,7 +101,10 @@ class BackupTest {
     String csv = Hashes.of("a,b\r\n");
     assertRefused(
         edited(good, Backup.PAPERS + csv, it -> "a,c\r\n"),
-        "the file " + csv + " of a pack has other bytes");
+        "the paper " + csv + " has other bytes");
+    assertRefused(
+        edited(good, Backup.REVISIONS, it -> it.replace("\"" + Papers.hash(PAPER) + "\"", "\"\"")),
+        "job 'signed', revision 1: who, when, why");
     assertRefused(edited(good, Backup.SUMMARY, it -> "{}"), "it does not hold all");
     Path none = folder.resolve("none.zip");
     assertThatThrownBy(() -> Store.restore(none, Place.SQLITE.fresh(folder)))
@@ -121,6 +128,11 @@ class BackupTest {
     DocumentKey car = new DocumentKey("job", "car");
     store.documents().save(Samples.draft(car, "", ANNA), 0);
     store.documents().retire(car, 1, ANNA);
+    DocumentKey signed = new DocumentKey("job", "signed");
+    store
+        .documents()
+        .save(
+            new Draft(signed, Samples.draft(signed, "", ANNA).content(), ANNA, List.of(PAPER)), 0);
     ReleasesTest.demo(store);
     store.releases().release(ReleasesTest.draft(store, Verdict.MARGINAL, ANNA));
   }

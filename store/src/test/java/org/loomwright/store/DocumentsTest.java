@@ -9,6 +9,7 @@ import static org.loomwright.store.Samples.draft;
 import static org.loomwright.store.Samples.van;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -85,6 +86,33 @@ class DocumentsTest {
       assertThat(conflict.clashes().get(0).path()).isEqualTo("a");
       assertThat(conflict.clashes().get(0).yours()).contains("3");
       assertThat(store.documents().history(VAN)).hasSize(2);
+    }
+  }
+
+  /** Papers say what one text says; what others saved meanwhile would not be in them. */
+  @ParameterizedTest
+  @EnumSource
+  void papersAreKeptWithTheTextTheyWereMadeOf(Place place) {
+    byte[] paper = "as fitted".getBytes(StandardCharsets.UTF_8);
+    byte[] sheet = "for the owner".getBytes(StandardCharsets.UTF_8);
+    try (Store store = Store.open(place.fresh(folder))) {
+      store.documents().save(van(", \"a\": 1, \"b\": 1"), 0);
+      store.documents().save(van(", \"a\": 2, \"b\": 1"), 1);
+      Draft signed =
+          new Draft(VAN, van(", \"a\": 1, \"b\": 9").content(), BEN, List.of(paper, sheet));
+      assertThat(store.documents().save(signed, 1)).isInstanceOf(SaveResult.Conflict.class);
+      assertThat(store.papers().find(Papers.hash(paper))).isEqualTo(Optional.empty());
+      Revision kept = saved(store.documents().save(signed, 2));
+      assertThat(kept.papers())
+          .containsExactlyInAnyOrder(Papers.hash(paper), Papers.hash(sheet))
+          .isSorted();
+      assertThat(store.papers().find(Papers.hash(paper))).contains(paper);
+      // The same paper again is kept once, and stays when the text goes on.
+      store.documents().save(new Draft(VAN, signed.content() + " ", BEN, List.of(paper)), 3);
+      store.documents().save(van(", \"a\": 5"), 4);
+      assertThat(store.documents().history(VAN).get(0).papers()).isEmpty();
+      assertThat(store.papers().find(Papers.hash(paper))).contains(paper);
+      assertThat(store.verify()).isEmpty();
     }
   }
 

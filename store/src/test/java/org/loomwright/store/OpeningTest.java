@@ -33,7 +33,8 @@ class OpeningTest {
               "UPDATE revision SET content = '{}'",
               "DELETE FROM revision",
               "INSERT OR REPLACE INTO revision SELECT seq, kind, id, number, based_on, author,"
-                  + " saved_at, reason, '{}', content_hash, previous_hash, seal, retired FROM revision",
+                  + " saved_at, reason, '{}', content_hash, previous_hash, seal, retired,"
+                  + " papers FROM revision",
               "TRUNCATE revision CASCADE")) {
         boolean known = place == Place.SQLITE ? !sql.startsWith("TR") : !sql.contains("REPLACE");
         if (known) {

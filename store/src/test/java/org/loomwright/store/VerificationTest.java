@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.loomwright.store.Samples.ANNA;
 import static org.loomwright.store.Samples.van;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
@@ -15,6 +16,8 @@ import org.loomwright.model.design.Verdict;
 
 /** Someone with the database's own tools changes a row: the check says which. */
 class VerificationTest {
+  private static final byte[] PAPER = "as fitted".getBytes(StandardCharsets.UTF_8);
+
   @TempDir Path folder;
 
   @ParameterizedTest
@@ -64,8 +67,16 @@ class VerificationTest {
         place == Place.SQLITE
             ? "UPDATE paper SET bytes = X'00'"
             : "UPDATE paper SET bytes = '\\x00'::bytea",
-        "file ",
-        " of a pack: its bytes are not those saved");
+        "paper or file of a pack ",
+        ": its bytes are not those saved");
+    assertFound(
+        place,
+        "DELETE FROM paper WHERE hash = '" + Papers.hash(PAPER) + "'",
+        "job 'van', revision 3: its paper " + Papers.hash(PAPER) + " is missing");
+    assertFound(
+        place,
+        "UPDATE revision SET papers = '' WHERE kind = 'job' AND number = 3",
+        "job 'van', revision 3: who, when, why or its place in the order is not as it was written");
     assertFound(
         place, "DELETE FROM paper", "kit 'trailer', release 1: its file 'leads.csv' is missing");
     assertFound(
@@ -91,7 +102,8 @@ class VerificationTest {
     try (Store store = Store.open(target)) {
       store.documents().save(van(", \"a\": 1"), 0);
       store.documents().save(van(", \"a\": 2"), 1);
-      store.documents().save(van(", \"a\": 3"), 2);
+      Draft last = van(", \"a\": 3");
+      store.documents().save(new Draft(last.key(), last.content(), ANNA, List.of(PAPER)), 2);
       ReleasesTest.demo(store);
       store.releases().release(ReleasesTest.draft(store, Verdict.MARGINAL, ANNA));
       assertThat(store.verify()).isEmpty();

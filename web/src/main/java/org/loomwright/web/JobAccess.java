@@ -3,6 +3,7 @@ package org.loomwright.web;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import io.javalin.http.HttpStatus;
+import java.io.IOException;
 import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,6 +13,7 @@ import java.util.function.UnaryOperator;
 import org.loomwright.model.job.Deviation;
 import org.loomwright.model.job.Job;
 import org.loomwright.model.job.JobPhoto;
+import org.loomwright.model.job.SignOff;
 import org.loomwright.model.json.DocumentKind;
 import org.loomwright.model.picture.Picture;
 import org.loomwright.model.workspace.Problem;
@@ -21,9 +23,11 @@ import org.loomwright.store.Release;
 import org.loomwright.store.Signature;
 import org.loomwright.store.Store;
 import org.loomwright.store.Version;
+import org.loomwright.web.job.JobPapers;
 import org.loomwright.web.job.JobText;
 import org.loomwright.web.job.JobView;
 import org.loomwright.web.job.JobWork;
+import org.loomwright.web.job.SignedPapers;
 import org.loomwright.web.shop.Edits;
 import org.loomwright.web.shop.Href;
 import org.loomwright.web.shop.JobDesk;
@@ -38,6 +42,9 @@ final class JobAccess {
   static final Problem OVER =
       new Problem(
           "", "", "", "this job is over; open it again on its page, with a reason, to change it");
+
+  private static final Problem TOO_OLD =
+      new Problem("", "", "", "this page is too old to be saved; load it again and repeat it");
 
   private final Workbench bench;
   private final PageWriter writer;
@@ -118,7 +125,13 @@ final class JobAccess {
         view,
         view.job().name(),
         "job.jte",
-        Map.of("problems", problems, "releases", releases(view.job().kit())));
+        Map.of(
+            "problems",
+            problems,
+            "releases",
+            releases(view.job().kit()),
+            "papers",
+            JobPapers.of(view, bench.store())));
   }
 
   /** Releases of a kit, newest first; none where there is no store. */
@@ -158,11 +171,38 @@ final class JobAccess {
       Context ctx, Job job, long basedOn, UnaryOperator<JobText> change, String back, String done) {
     Optional<Version> base = store().documents().version(key(job.id()), basedOn);
     if (base.isEmpty()) {
-      return List.of(
-          new Problem("", "", "", "this page is too old to be saved; load it again and repeat it"));
+      return List.of(TOO_OLD);
     }
     String text = change.apply(JobText.of(base.get().content())).text();
     return saver.save(ctx, key(job.id()), text, basedOn, back, done);
+  }
+
+  /**
+   * Signs a job off: what it says then is put on paper, and the papers are kept with it.
+   *
+   * @return problems because of which nothing was saved
+   * @throws IOException when a paper can't be made
+   */
+  List<Problem> sign(Context ctx, JobView view, SignOff signOff) throws IOException {
+    Job job = view.job();
+    Optional<Version> base = store().documents().version(key(job.id()), view.basedOn());
+    if (base.isEmpty()) {
+      return List.of(TOO_OLD);
+    }
+    SignedPapers signed =
+        SignedPapers.of(
+            base.get().content(),
+            signOff,
+            view.work().orElseThrow().pages(),
+            shop().workspace().pictures());
+    return saver.save(
+        ctx,
+        key(job.id()),
+        signed.text(),
+        List.copyOf(signed.papers().values()),
+        view.basedOn(),
+        Href.job(job.id()),
+        "signed off");
   }
 
   /** Saves a new job, and answers. */

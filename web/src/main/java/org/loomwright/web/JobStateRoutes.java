@@ -2,6 +2,7 @@ package org.loomwright.web;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.io.IOException;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.LinkedHashMap;
@@ -139,12 +140,11 @@ final class JobStateRoutes implements Routes {
     return words.isEmpty() ? "one of this kit" : String.join(" or ", words);
   }
 
-  private void sign(Context ctx) {
+  private void sign(Context ctx) throws IOException {
     Optional<JobView> view = jobs.find(ctx).filter(it -> jobs.isReady(ctx, it));
     if (view.isEmpty()) {
       return;
     }
-    Job job = view.get().job();
     JobWork work = view.get().work().orElseThrow();
     Map<String, String> typed = new LinkedHashMap<>();
     SIGN.forEach(it -> typed.put(it, JobAccess.said(ctx, it)));
@@ -159,16 +159,7 @@ final class JobStateRoutes implements Routes {
     if (wrong.isEmpty()) {
       SignOff signOff =
           new SignOff(who, typed.getOrDefault("when", ""), JobAccess.typed(ctx, "words"));
-      wrong.putAll(
-          JobAccess.wrong(
-              jobs.save(
-                  ctx,
-                  job,
-                  view.get().basedOn(),
-                  it -> it.state(JobState.SIGNED_OFF).signOff(Optional.of(signOff)),
-                  Href.job(job.id()),
-                  "signed off"),
-              SIGN));
+      wrong.putAll(JobAccess.wrong(jobs.sign(ctx, view.get(), signOff), SIGN));
     }
     if (!wrong.isEmpty()) {
       JobAccess.refuse(ctx);

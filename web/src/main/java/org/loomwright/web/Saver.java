@@ -58,8 +58,30 @@ final class Saver {
    */
   List<Problem> save(
       Context ctx, DocumentKey key, String text, long basedOn, String back, String done) {
+    return save(ctx, key, text, List.of(), basedOn, back, done);
+  }
+
+  /**
+   * Saves a text together with papers that were made of it.
+   *
+   * @param papers bytes of the papers, to be kept
+   * @param back page to show after it
+   * @param done what was done, in words
+   */
+  List<Problem> save(
+      Context ctx,
+      DocumentKey key,
+      String text,
+      List<byte[]> papers,
+      long basedOn,
+      String back,
+      String done) {
     return edit(
-        ctx, key, by -> new Edits(store()).save(new Draft(key, text, by), basedOn), back, done);
+        ctx,
+        key,
+        by -> new Edits(store()).save(new Draft(key, text, by, papers), basedOn),
+        back,
+        done);
   }
 
   /** Says that a document is no longer used; answers as {@link #save} does. */

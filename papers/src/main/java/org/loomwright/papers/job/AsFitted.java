@@ -73,6 +73,7 @@ public final class AsFitted {
     JobPaper.runningWords(fitted, "As fitted", html);
     html.open("section", "cover", "job");
     head();
+    GuideFollowed.write(fitted, html);
     standing();
     found();
     html.close("section");
@@ -108,10 +109,7 @@ public final class AsFitted {
     job.owner().ifPresent(it -> JobPaper.fact(html, "Owner", it));
     JobPaper.fact(html, "Part number", job.partNumber().orElse("not noted"));
     JobPaper.fact(html, "Serial number", job.serial().orElse("not noted"));
-    JobPaper.fact(
-        html,
-        job.state() == JobState.SURVEY ? "Surveyed by" : "Fitted by",
-        job.by() + ", " + job.when());
+    JobPaper.fact(html, "Fitted by", job.by() + ", " + job.when());
     JobPaper.fact(html, "Job", job.id() + ", " + job.name());
     JobPaper.fact(html, "Guide", job.guide().map(it -> "fingerprint " + it).orElse("not noted"));
     html.close("table").close("td").open("td", "code");
@@ -238,8 +236,8 @@ public final class AsFitted {
     html.line(
         "p",
         "note",
-        "Values lie where they have to when the last column says so; one outside stays only with a"
-            + " reason, given under what is otherwise than planned.");
+        "\"holds\" means the value is inside the band. One outside stays only with a reason, given"
+            + " under what is otherwise than planned.");
   }
 
   private void deviations() {

@@ -13,11 +13,9 @@ import org.loomwright.model.design.FuseFit;
 import org.loomwright.model.design.Landing;
 import org.loomwright.model.design.Lead;
 import org.loomwright.model.design.Plan;
-import org.loomwright.model.design.ReadingKind;
 import org.loomwright.model.equipment.Equipment;
 import org.loomwright.model.job.Job;
 import org.loomwright.model.job.JobState;
-import org.loomwright.model.job.Taken;
 import org.loomwright.model.kit.KitOrder;
 import org.loomwright.papers.page.Column;
 import org.loomwright.papers.page.Fonts;
@@ -78,6 +76,7 @@ public final class DisclosureSheet {
     JobPaper.runningWords(fitted, "For the owner of the vehicle", html);
     html.open("section", "cover sheet", "sheet");
     head();
+    GuideFollowed.write(fitted, html);
     added();
     draws();
     fuses();
@@ -127,13 +126,10 @@ public final class DisclosureSheet {
             + count(fitted.fuses().size(), "fuse", "fuses")
             + " were added. Each wire has a label; the as-fitted paper says where each one lies."
             + " Keep that paper with the vehicle's documents.");
-    List<String> parked = leads.stream().filter(this::isParked).map(Lead::id).toList();
-    if (!parked.isEmpty()) {
-      items.add(
-          Figures.capital(count(parked.size(), "end", "ends"))
-              + " of wires not needed on this vehicle "
-              + (parked.size() == 1 ? "is" : "are")
-              + " capped and taped back. Nothing may be connected to them.");
+    parked().ifPresent(items::add);
+    List<String> astray = fitted.astray();
+    if (!astray.isEmpty()) {
+      items.add("Done, but not called for by the answers: " + String.join("; ", astray) + ".");
     }
     splices().ifPresent(items::add);
     fitted
@@ -148,9 +144,35 @@ public final class DisclosureSheet {
     html.bullets(items);
   }
 
-  private boolean isParked(Lead lead) {
-    return fitted.landing(lead.a()).filter(Landing.Parked.class::isInstance).isPresent()
-        || fitted.landing(lead.b()).filter(Landing.Parked.class::isInstance).isPresent();
+  /** Wires parked as a whole, and single ends of others. */
+  private Optional<String> parked() {
+    int wires = 0;
+    int ends = 0;
+    for (Lead it : fitted.leads()) {
+      List<Landing> landings =
+          Stream.of(it.a(), it.b()).flatMap(end -> fitted.landing(end).stream()).toList();
+      int parked = (int) landings.stream().filter(Landing.Parked.class::isInstance).count();
+      if (parked == landings.size()) {
+        wires++;
+      } else {
+        ends += parked;
+      }
+    }
+    if (wires + ends == 0) {
+      return Optional.empty();
+    }
+    List<String> what = new ArrayList<>();
+    if (wires > 0) {
+      what.add(count(wires, "wire", "wires"));
+    }
+    if (ends > 0) {
+      what.add(count(ends, "wire end", "wire ends"));
+    }
+    return Optional.of(
+        Figures.capital(String.join(" and ", what))
+            + (wires + ends == 1 ? " is" : " are")
+            + " not needed on this vehicle: capped and taped back. Nothing may be connected to "
+            + (wires + ends == 1 ? "it." : "them."));
   }
 
   private Optional<String> splices() {
@@ -179,45 +201,10 @@ public final class DisclosureSheet {
   }
 
   private void draws() {
-    html.line("h2", "", "What it draws");
-    List<String> lines = new ArrayList<>();
-    double mostA =
-        fitted.leads().stream()
-            .filter(it -> it.fuseA() > 0)
-            .filter(it -> fitted.landing(it.a()).filter(this::isSource).isPresent())
-            .mapToDouble(Lead::currentA)
-            .sum();
-    lines.add(
-        "With everything that was added switched on: "
-            + Figures.amps(mostA)
-            + " A at most, from the vehicle's battery. With the engine off this empties it.");
-    pairs().forEach(lines::add);
-    html.bullets(lines);
-  }
-
-  private boolean isSource(Landing landing) {
-    return landing instanceof Landing.InSlot || landing instanceof Landing.IntoCircuit;
-  }
-
-  /** Numbers taken before and after the work, such as what is drawn with the key out. */
-  private List<String> pairs() {
-    Job job = fitted.job();
-    return fitted.way().stream()
-        .flatMap(it -> it.readings().stream())
-        .filter(it -> it.kind() == ReadingKind.NUMBER && it.compareWith().isPresent())
-        .map(
-            it -> {
-              Optional<Taken> before = it.compareWith().flatMap(job::taken);
-              Optional<Taken> after = job.taken(it.id());
-              String what = Figures.capital(it.name().replaceFirst(",? in [^ ]+$", ""));
-              return what.replaceFirst(" after the work$", "")
-                  + ": "
-                  + before.map(Taken::value).orElse("not taken")
-                  + " before the work, "
-                  + after.map(Taken::value).orElse("not taken")
-                  + " after it.";
-            })
-        .toList();
+    List<String> lines = new Draws(fitted).lines();
+    if (!lines.isEmpty()) {
+      html.line("h2", "", "What it draws").bullets(lines);
+    }
   }
 
   private void fuses() {

@@ -1,11 +1,13 @@
 package org.loomwright.papers.job;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.loomwright.model.design.Act;
 import org.loomwright.model.design.Case;
 import org.loomwright.model.design.FuseFit;
@@ -151,7 +153,7 @@ final class Fitted {
   List<Joint> joints() {
     Set<String> used =
         leads().stream()
-            .flatMap(it -> java.util.stream.Stream.of(it.a(), it.b()))
+            .flatMap(it -> Stream.of(it.a(), it.b()))
             .flatMap(it -> landing(it).stream())
             .filter(Landing.InJoint.class::isInstance)
             .map(it -> ((Landing.InJoint) it).joint())
@@ -159,11 +161,41 @@ final class Fitted {
     return plan().design().joints().stream().filter(it -> used.contains(it.id())).toList();
   }
 
-  /** The steps of the way in reverse that have to be taken back to take the kit out. */
+  /**
+   * The steps done that left something in the vehicle, the last first; those the answers do not
+   * call for too, as they were done all the same.
+   */
   List<Step> takenBack() {
-    List<Step> back = new ArrayList<>(acts().stream().filter(this::isDone).toList());
-    java.util.Collections.reverse(back);
+    List<Step> back = new ArrayList<>(left());
+    Collections.reverse(back);
     return back;
+  }
+
+  private List<Step> left() {
+    return plan().guide().steps().stream()
+        .filter(it -> isDone(it) && it.act().filter(Fitted::stays).isPresent())
+        .toList();
+  }
+
+  private static boolean stays(Act act) {
+    return !(act instanceof Act.Open
+        || act instanceof Act.Close
+        || act instanceof Act.Isolate
+        || act instanceof Act.Reconnect);
+  }
+
+  /**
+   * What was done and is in the vehicle though the answers do not call for it, in words; what the
+   * guide does not know last.
+   */
+  List<String> astray() {
+    List<Step> way = way();
+    return Stream.concat(
+            left().stream().filter(it -> !way.contains(it)).map(it -> stepWords(it.id())),
+            job.done().stream()
+                .filter(it -> plan().guide().step(it).isEmpty())
+                .map(it -> stepWords(it) + " (not in this guide)"))
+        .toList();
   }
 
   /** A step by its printed number and title; one the guide does not have by its id. */

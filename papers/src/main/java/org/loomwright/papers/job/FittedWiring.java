@@ -3,8 +3,11 @@ package org.loomwright.papers.job;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.loomwright.model.design.FuseFit;
 import org.loomwright.model.design.Joint;
 import org.loomwright.model.design.Landing;
@@ -26,6 +29,7 @@ final class FittedWiring {
   }
 
   void write(Html html) {
+    astray(html);
     if (fitted.leads().isEmpty()) {
       html.line("p", "", "The answers so far lead to no lead of this kit.");
       return;
@@ -46,6 +50,18 @@ final class FittedWiring {
     parked(html);
   }
 
+  /** What sits in the vehicle off the way; the tables below show the way. */
+  private void astray(Html html) {
+    List<String> astray = fitted.astray();
+    if (!astray.isEmpty()) {
+      html.open("div", "box grave")
+          .line("p", "title", "Done, but not called for by the answers")
+          .line("p", "", "It is in the vehicle, and missing from the tables and the map below:")
+          .bullets(astray)
+          .close("div");
+    }
+  }
+
   private List<String> lead(Lead it) {
     return List.of(
         it.label().contains(it.what()) ? it.label() : it.label() + "\n" + it.what(),
@@ -64,9 +80,13 @@ final class FittedWiring {
     }
     String words = names.landing(landing.get());
     String place = names.place(end.place());
-    return (fitted.isLanded(lead, name) ? "" : "NOT DONE: ")
+    return notDone(fitted.isLanded(lead, name))
         + words
         + (words.contains(place) ? "" : "\n" + place);
+  }
+
+  private static String notDone(boolean done) {
+    return done ? "" : "NOT DONE: ";
   }
 
   private void fuses(Html html) {
@@ -79,10 +99,7 @@ final class FittedWiring {
     for (FuseFit it : fitted.fuses()) {
       rows.add(
           List.of(
-              (fitted.isFitted(it) ? "" : "NOT DONE: ")
-                  + names.owner(it.block())
-                  + ", slot "
-                  + it.slot(),
+              notDone(fitted.isFitted(it)) + names.owner(it.block()) + ", slot " + it.slot(),
               place(it.block()),
               Figures.amps(it.ratingA()) + " A\n" + names.part(it.part()),
               leads(it.leads())));
@@ -110,12 +127,14 @@ final class FittedWiring {
     ends(
         (lead, end, landing) -> {
           if (landing instanceof Landing.OnGround it) {
-            byGround.computeIfAbsent(it.ground(), key -> new ArrayList<>()).add(lead.label());
+            byGround
+                .computeIfAbsent(it.ground(), key -> new ArrayList<>())
+                .add(notDone(fitted.isLanded(lead, end)) + lead.label());
           }
         });
     html.line("h2", "", "Ground studs");
     if (byGround.isEmpty()) {
-      html.line("p", "", "No lead was put on a ground stud.");
+      html.line("p", "", "No lead goes to a ground stud.");
       return;
     }
     html.table(
@@ -138,13 +157,23 @@ final class FittedWiring {
   private void joints(Html html) {
     List<List<String>> rows = new ArrayList<>();
     for (Joint it : fitted.joints()) {
-      rows.add(List.of("joint " + it.id(), names.place(it.place()), leads(it.leads())));
+      rows.add(
+          List.of(
+              "joint " + it.id(),
+              names.place(it.place()),
+              fitted.leads().stream()
+                  .filter(lead -> it.leads().contains(lead.id()))
+                  .map(lead -> notDone(isJoined(lead, it)) + lead.label())
+                  .collect(Collectors.joining(", "))));
     }
     ends(
         (lead, end, landing) -> {
           if (landing instanceof Landing.IntoCircuit it) {
             rows.add(
-                List.of(Figures.capital(names.landing(it)), names.place(it.place()), lead.label()));
+                List.of(
+                    Figures.capital(names.landing(it)),
+                    names.place(it.place()),
+                    notDone(fitted.isLanded(lead, end)) + lead.label()));
           }
         });
     if (!rows.isEmpty()) {
@@ -155,18 +184,44 @@ final class FittedWiring {
     }
   }
 
+  /** Whether the ends of a lead that are in a joint are where they belong. */
+  private boolean isJoined(Lead lead, Joint joint) {
+    return Stream.of("a", "b")
+        .filter(
+            it ->
+                fitted
+                    .landing(it.equals("a") ? lead.a() : lead.b())
+                    .filter(
+                        landing ->
+                            landing instanceof Landing.InJoint in && in.joint().equals(joint.id()))
+                    .isPresent())
+        .allMatch(it -> fitted.isLanded(lead, it));
+  }
+
   private void parked(Html html) {
     List<List<String>> rows = new ArrayList<>();
+    List<Boolean> done = new ArrayList<>();
     ends(
         (lead, end, landing) -> {
           if (landing instanceof Landing.Parked it) {
+            done.add(fitted.isLanded(lead, end));
             rows.add(
                 List.of(
-                    lead.label() + ", end " + end, names.place(it.place()), names.part(it.cap())));
+                    notDone(fitted.isLanded(lead, end))
+                        + lead.label()
+                        + ", end "
+                        + end.toUpperCase(Locale.ROOT),
+                    names.place(it.place()),
+                    names.part(it.cap())));
           }
         });
     if (!rows.isEmpty()) {
-      html.line("h2", "", "Parked ends: capped, labelled, taped back, never live");
+      html.line(
+          "h2",
+          "",
+          done.contains(false)
+              ? "Parked ends"
+              : "Parked ends: capped, labelled, taped back, never live");
       html.table(
           List.of(Column.key("End", 44), Column.text("Where", 30), Column.text("Cap", 26)), rows);
     }
@@ -179,8 +234,8 @@ final class FittedWiring {
 
   private void ends(EndUse use) {
     for (Lead lead : fitted.leads()) {
-      fitted.landing(lead.a()).ifPresent(it -> use.end(lead, "A", it));
-      fitted.landing(lead.b()).ifPresent(it -> use.end(lead, "B", it));
+      fitted.landing(lead.a()).ifPresent(it -> use.end(lead, "a", it));
+      fitted.landing(lead.b()).ifPresent(it -> use.end(lead, "b", it));
     }
   }
 }

@@ -1,7 +1,9 @@
 package org.loomwright.papers.job;
 
 import java.util.List;
+import java.util.Optional;
 import org.loomwright.model.job.JobPhoto;
+import org.loomwright.model.picture.Picture;
 import org.loomwright.model.picture.Pictures;
 import org.loomwright.papers.page.Html;
 
@@ -36,12 +38,18 @@ final class JobPhotos {
   }
 
   private void photo(Html html, JobPhoto photo) {
-    pictures
-        .find(photo.file())
+    Optional<Picture> picture = pictures.find(photo.file());
+    picture
         .flatMap(it -> PhotoPrint.markup(it, PHOTO_WIDTH_MM, PHOTO_HEIGHT_MM))
         .ifPresentOrElse(
             html::picture,
-            () -> html.line("p", "", "The photo " + photo.file() + " is not at hand."));
+            () ->
+                html.line(
+                    "p",
+                    "",
+                    "The photo "
+                        + photo.file()
+                        + (picture.isPresent() ? " can't be read." : " is not at hand.")));
     html.line(
         "p",
         "",

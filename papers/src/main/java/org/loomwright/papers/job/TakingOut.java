@@ -1,16 +1,15 @@
 package org.loomwright.papers.job;
 
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 import org.loomwright.model.design.Act;
 import org.loomwright.model.design.Landing;
 import org.loomwright.model.design.Step;
 import org.loomwright.model.vehicle.Undo;
+import org.loomwright.model.vehicle.Vehicle;
 import org.loomwright.papers.page.Html;
 import org.loomwright.papers.words.Figures;
 import org.loomwright.papers.words.Names;
+import org.loomwright.planner.ways.Reach;
 
 /** The steps done, taken back from the last to the first. */
 final class TakingOut {
@@ -24,8 +23,7 @@ final class TakingOut {
   }
 
   void write(Html html) {
-    List<Step> back = fitted.takenBack();
-    List<Step> parts = back.stream().filter(it -> words(it).isPresent()).toList();
+    List<Step> parts = fitted.takenBack();
     if (parts.isEmpty()) {
       html.line("p", "", "Nothing was fitted.");
       return;
@@ -36,24 +34,34 @@ final class TakingOut {
         "From the last step of the work to the first. Read the cautions first; they hold for taking"
             + " out as well.");
     html.open("table", "acts");
-    line(html, isolate(), Undo.EASILY);
-    Set<String> openings = new LinkedHashSet<>();
-    parts.forEach(it -> openings.addAll(it.openings()));
-    if (!openings.isEmpty()) {
-      line(
-          html,
-          "Open, as far as needed: "
-              + String.join(", ", openings.stream().map(names::opening).toList())
-              + ".",
-          Undo.EASILY);
+    Vehicle vehicle = fitted.order().vehicle();
+    List<String> battery = Reach.inOrder(vehicle, vehicle.batteryOpenings());
+    if (!battery.isEmpty()) {
+      line(html, "Open " + openings(battery) + ", to reach the battery.", Undo.EASILY);
     }
-    parts.forEach(it -> line(html, words(it).orElseThrow(), it.undo()));
+    line(html, isolate(), Undo.EASILY);
+    List<String> others =
+        Reach.inOrder(vehicle, parts.stream().flatMap(it -> it.openings().stream()).toList())
+            .stream()
+            .filter(it -> !battery.contains(it))
+            .toList();
+    if (!others.isEmpty()) {
+      line(html, "Open, as far as needed: " + openings(others) + ".", Undo.EASILY);
+    }
+    parts.forEach(it -> line(html, words(it.act().orElseThrow()), it.undo()));
     line(
         html,
-        "Close what was opened, connect the battery, read the stored faults and try everything on"
-            + " the circuits that were worked on.",
+        "Close what was opened"
+            + (battery.isEmpty()
+                ? ", connect the battery"
+                : ", all but " + openings(battery) + ". Connect the battery and close that too")
+            + ". Read the stored faults and try everything on the circuits that were worked on.",
         Undo.EASILY);
     html.close("table");
+  }
+
+  private String openings(List<String> ids) {
+    return String.join(", ", ids.stream().map(names::opening).toList());
   }
 
   private String isolate() {
@@ -84,53 +92,48 @@ final class TakingOut {
         .close("tr");
   }
 
-  /** How a step is taken back; empty for those that leave nothing in the vehicle. */
-  private Optional<String> words(Step step) {
-    Act act = step.act().orElseThrow();
+  /** How what an act left in the vehicle is taken back. */
+  private String words(Act act) {
     if (act instanceof Act.FitFuse it) {
-      return Optional.of(
-          "Pull the "
-              + Figures.amps(it.ratingA())
-              + " A fuse out of slot "
-              + it.slot()
-              + " of "
-              + names.owner(it.block())
-              + ".");
+      return "Pull the "
+          + Figures.amps(it.ratingA())
+          + " A fuse out of slot "
+          + it.slot()
+          + " of "
+          + names.owner(it.block())
+          + ".";
     }
     if (act instanceof Act.PlugIn it) {
-      return Optional.of(
-          "Unplug the "
-              + names.plug(it.equipmentPlug()).orElse(it.equipmentPlug())
-              + " of the equipment.");
+      return "Unplug the "
+          + names.plug(it.equipmentPlug()).orElse(it.equipmentPlug())
+          + " of the equipment.";
     }
     if (act instanceof Act.Land it) {
-      return Optional.of(off(it.lead(), it.end(), it.landing()));
+      return off(it.lead(), it.end(), it.landing());
     }
     if (act instanceof Act.Change it) {
-      return Optional.of(off(it.lead(), it.end(), it.landing()));
+      return off(it.lead(), it.end(), it.landing());
     }
     if (act instanceof Act.Park it) {
-      return Optional.of(
-          "Free the parked end "
-              + it.end().toUpperCase(java.util.Locale.ROOT)
-              + " of "
-              + names.label(it.lead())
-              + " at "
-              + names.place(it.landing().place())
-              + ".");
+      return "Free the parked end "
+          + it.end().toUpperCase(java.util.Locale.ROOT)
+          + " of "
+          + names.label(it.lead())
+          + " at "
+          + names.place(it.landing().place())
+          + ".";
     }
     if (act instanceof Act.PullPlug it) {
-      return Optional.of(
-          "Press a new seal plug into cavity "
-              + it.cavity()
-              + " of "
-              + names.owner(it.connector())
-              + ".");
+      return "Press a new seal plug into cavity "
+          + it.cavity()
+          + " of "
+          + names.owner(it.connector())
+          + ".";
     }
     if (act instanceof Act.Lay it) {
-      return Optional.of("Take lead " + names.label(it.lead()) + " out of its clips.");
+      return "Take lead " + names.label(it.lead()) + " out of its clips.";
     }
-    return Optional.empty();
+    throw new IllegalStateException("nothing to take back of " + act);
   }
 
   private String off(String lead, String end, Landing landing) {

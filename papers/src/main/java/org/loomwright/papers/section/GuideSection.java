@@ -81,12 +81,14 @@ final class GuideSection implements Section {
     html.line(
         "p",
         "",
-        "On average "
-            + Figures.average(guide.expectedQuestions())
-            + " of "
-            + questions
-            + (questions == 1 ? " question is" : " questions are")
-            + " asked, and the work takes "
+        (questions == 0
+                ? "On average the work takes "
+                : "On average "
+                    + Figures.average(guide.expectedQuestions())
+                    + " of "
+                    + questions
+                    + (questions == 1 ? " question is" : " questions are")
+                    + " asked, and the work takes ")
             + Figures.minutes(guide.expectedMinutes())
             + " min, over the mix of vehicles.");
     html.line("h2", "", "Tools");

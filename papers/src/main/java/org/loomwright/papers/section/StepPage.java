@@ -161,7 +161,9 @@ record StepPage(Pack pack, Forks forks) {
     html.close("p");
     if (!bands.isEmpty()) {
       html.line(
-          "p", "", "A number that no answer names is none of them: measure again, or stop here.");
+          "p",
+          "",
+          "A number outside all of these bands is no answer: measure again, or stop here.");
     }
   }
 

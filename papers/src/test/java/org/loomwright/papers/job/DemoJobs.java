@@ -2,6 +2,7 @@ package org.loomwright.papers.job;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.loomwright.model.job.Deviation;
 import org.loomwright.model.job.Job;
@@ -52,24 +53,44 @@ final class DemoJobs {
   }
 
   /** The same job with other answers and nothing else said of it. */
-  static Job with(Job job, java.util.Map<String, String> answers, List<Deviation> deviations) {
+  static Job with(Job job, Map<String, String> answers, List<Deviation> deviations) {
+    return like(job, answers, List.of(), deviations, Optional.empty(), Optional.empty());
+  }
+
+  /** The same job, given up, with other answers than those by which it was done. */
+  static Job changed(Job job, Map<String, String> answers) {
+    return like(job, answers, job.done(), List.of(), Optional.empty(), Optional.empty());
+  }
+
+  /** The same job, worked by a guide and perhaps a release. */
+  static Job by(Job job, Optional<String> guide, Optional<Integer> release) {
+    return like(job, job.answers(), job.done(), List.of(), guide, release);
+  }
+
+  private static Job like(
+      Job job,
+      Map<String, String> answers,
+      List<String> done,
+      List<Deviation> deviations,
+      Optional<String> guide,
+      Optional<Integer> release) {
     return new Job(
         job.id(),
         job.name(),
         job.revision(),
         job.kit(),
-        job.release(),
+        release,
         job.vehicle(),
         job.vehicleNote(),
         Optional.empty(),
         job.when(),
         job.by(),
-        JobState.UNDER_WAY,
+        JobState.GIVEN_UP,
         Optional.empty(),
         Optional.empty(),
-        Optional.empty(),
+        guide,
         answers,
-        List.of(),
+        done,
         List.of(),
         deviations,
         List.of(),

@@ -1,12 +1,18 @@
 package org.loomwright.papers.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.loomwright.papers.job.JobPdf.asFitted;
+import static org.loomwright.papers.job.JobPdf.pages;
+import static org.loomwright.papers.job.JobPdf.sheet;
+import static org.loomwright.papers.job.JobPdf.words;
 
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,46 +24,21 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.rendering.PDFRenderer;
-import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.loomwright.model.design.FuseFit;
 import org.loomwright.model.design.Landing;
 import org.loomwright.model.design.Lead;
-import org.loomwright.model.design.Step;
 import org.loomwright.model.job.Deviation;
 import org.loomwright.model.job.Job;
+import org.loomwright.model.picture.Picture;
 import org.loomwright.model.picture.Pictures;
 import org.loomwright.papers.words.Figures;
 import org.loomwright.papers.words.Names;
-import org.loomwright.planner.walk.GuideWalk;
 
 /** Reads the papers of the demo's jobs back with a reader of its own. */
 class JobPapersTest {
-  private static byte[] asFitted(Job job) throws IOException {
-    Names names = DemoJobs.plan(job);
-    return AsFitted.pdf(job, names.order(), names.plan(), DemoJobs.pictures());
-  }
-
-  private static byte[] sheet(Job job) throws IOException {
-    Names names = DemoJobs.plan(job);
-    return DisclosureSheet.pdf(job, names.order(), names.plan());
-  }
-
-  /** All words in the order in which they were set, on one line. */
-  private static String words(byte[] file) throws IOException {
-    try (PDDocument document = Loader.loadPDF(file)) {
-      return new PDFTextStripper().getText(document).replace('\u00a0', ' ').replaceAll("\\s+", " ");
-    }
-  }
-
-  private static int pages(byte[] file) throws IOException {
-    try (PDDocument document = Loader.loadPDF(file)) {
-      return document.getNumberOfPages();
-    }
-  }
-
   /** The text of the code on the first page, read from the page as it is printed. */
   private static String scanned(byte[] file) throws IOException {
     try (PDDocument document = Loader.loadPDF(file)) {
@@ -133,7 +114,11 @@ class JobPapersTest {
     Job job = DemoJobs.job(DemoJobs.SIGNED);
     String words = words(asFitted(job));
     assertThat(words)
-        .contains("Isolate the battery and wait 10 min, the vehicle maker's waiting time.")
+        .contains(
+            "1 Open the bonnet, to reach the battery."
+                + " 2 Isolate the battery and wait 10 min, the vehicle maker's waiting time."
+                + " 3 Open, as far as needed: ")
+        .contains("Close what was opened, all but the bonnet. Connect the battery and close that")
         .contains("Pull the 20 A fuse out of slot F7 of the rear fuse block.")
         .contains("Can't be undone as it was.");
     int fuse = words.indexOf("Pull the 20 A fuse");
@@ -186,6 +171,18 @@ class JobPapersTest {
   }
 
   @Test
+  void aPhotoThatCanNotBeReadIsSaidSo() throws IOException {
+    Job job = DemoJobs.job(DemoJobs.SIGNED);
+    Names names = DemoJobs.plan(job);
+    String file = "rear-block-wire-side.png";
+    byte[] whole = Files.readAllBytes(Path.of("..", "demo", file));
+    Pictures cutOff = new Pictures(Map.of(file, Picture.of(Arrays.copyOf(whole, 60))));
+    assertThat(words(AsFitted.pdf(job, names.order(), names.plan(), cutOff)))
+        .contains("The photo " + file + " can't be read.")
+        .doesNotContain(file + " is not at hand");
+  }
+
+  @Test
   void theOwnerReadsOnePage() throws IOException {
     for (Job job : DemoJobs.all()) {
       assertThat(pages(sheet(job))).as(job.id()).isEqualTo(1);
@@ -197,50 +194,6 @@ class JobPapersTest {
         .contains("warranty", "local law")
         .contains("rear door control feed")
         .contains("Owner", "Workshop");
-  }
-
-  /** On every case of both kits there is a paper, and no lead of another case in it. */
-  @ParameterizedTest
-  @ValueSource(strings = {DemoJobs.SURVEY, DemoJobs.UNDER_WAY})
-  void everyCaseHasItsPapers(String id) throws IOException {
-    Job job = DemoJobs.job(id);
-    Names names = DemoJobs.plan(job);
-    List<String> traits =
-        names.plan().guide().steps().stream()
-            .flatMap(it -> it.ask().stream())
-            .map(it -> it.trait())
-            .toList();
-    int papers = 0;
-    for (int pick = 0; pick < 4; pick++) {
-      Map<String, String> answers = answers(names, traits, pick);
-      Job other = DemoJobs.with(job, answers, List.of());
-      Fitted fitted = DemoJobs.fitted(other);
-      assertThat(fitted.undecided()).as("%s", answers).isEmpty();
-      String words = words(asFitted(other));
-      for (Lead lead : names.plan().design().leads()) {
-        boolean here = fitted.leads().contains(lead);
-        assertThat(words.contains(lead.label())).as("%s %s", lead.label(), answers).isEqualTo(here);
-      }
-      assertThat(pages(sheet(other))).isEqualTo(1);
-      papers++;
-    }
-    assertThat(papers).isEqualTo(4);
-  }
-
-  /** Answers each open question with one of what it can be. */
-  private static Map<String, String> answers(Names names, List<String> traits, int pick) {
-    Map<String, String> answers = new LinkedHashMap<>();
-    for (int i = 0; i <= traits.size(); i++) {
-      GuideWalk walk = GuideWalk.of(names.plan(), names.order().vehicle(), answers);
-      Optional<Step> open = walk.openQuestion();
-      if (open.isEmpty()) {
-        return answers;
-      }
-      String trait = open.get().ask().orElseThrow().trait();
-      List<String> possible = walk.possible(trait);
-      answers.put(trait, possible.get((pick + i) % possible.size()));
-    }
-    return answers;
   }
 
   @Test

@@ -153,6 +153,10 @@ public final class JobText {
     ObjectNode one = job.putObject("signOff");
     one.put("by", signOff.get().by()).put("when", signOff.get().when());
     signOff.get().words().ifPresent(it -> one.put("words", it));
+    if (!signOff.get().papers().isEmpty()) {
+      ObjectNode papers = one.putObject("papers");
+      signOff.get().papers().forEach(papers::put);
+    }
     return this;
   }
 
