@@ -5,7 +5,8 @@ var S;
 var keeps = true;
 
 // What is on the screen and not kept: the view, a fault to be told, the tick of this step, answers
-// picked and numbers typed but not given yet, and the change that is asked about.
+// picked and numbers typed but not given yet, the change that is asked about, and the record that
+// was opened.
 var view = 'start';
 var fault = '';
 var ticked = '';
@@ -15,13 +16,32 @@ var said = {};
 var faults = {};
 var change = null;
 var oddWords = '';
+var opened = null;
 var pressed = false;
 var waits = false;
 var busy = false;
 
+// Goes over to another state; nothing that was begun on the screen goes along.
+function become(state) {
+  S = state;
+  forget();
+}
+
+function forget() {
+  fault = '';
+  ticked = '';
+  picked = {};
+  typed = {};
+  said = {};
+  faults = {};
+  change = null;
+  oddWords = '';
+  opened = null;
+}
+
 var SCREENS = {
   start: startScreen, step: stepScreen, list: listScreen, change: changeScreen, back: backScreen,
-  odd: oddScreen, again: againScreen, summary: summaryScreen
+  odd: oddScreen, again: againScreen, summary: summaryScreen, opened: openedScreen
 };
 
 // The view of someone who comes back to the work.
@@ -109,7 +129,7 @@ function begin() {
   // Another window with the same guide went on: this one follows.
   window.addEventListener('storage', function (event) {
     if (event.key === storeKey()) {
-      S = load();
+      become(load());
       show(resting());
     }
   });

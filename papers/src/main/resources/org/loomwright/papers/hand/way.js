@@ -80,6 +80,16 @@ function firstOpen(way) {
   return way.steps.filter(function (it) { return !isDone(it); })[0] || null;
 }
 
+// A step whose values do not stand any more, by what was taken since, is not done.
+function dropFallen(way) {
+  way.steps.forEach(function (it) {
+    if (isDone(it) && !readingsStand(it, way.build)) {
+      delete S.done[it.id];
+      S.state = 'under way';
+    }
+  });
+}
+
 function isDone(step) {
   return has(S.done, step.id);
 }
