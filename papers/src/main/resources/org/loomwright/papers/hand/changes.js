@@ -116,7 +116,7 @@ function reopen(step, title, apply) {
     show('change');
     return;
   }
-  settle(weighed);
+  if (isDone(step)) { settle(weighed); }
   change.apply();
   change.after();
 }

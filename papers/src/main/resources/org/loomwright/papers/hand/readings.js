@@ -44,10 +44,6 @@ function isGood(reading, step) {
   }));
 }
 
-function readingsStand(step, build) {
-  return readingsOf(step, build).every(function (it) { return isGood(it, step); });
-}
-
 function take(reading, value) {
   if (value === '') { delete S.taken[reading.id]; } else { S.taken[reading.id] = value; }
 }

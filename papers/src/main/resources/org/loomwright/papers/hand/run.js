@@ -25,6 +25,7 @@ var busy = false;
 function become(state) {
   S = state;
   forget();
+  dropFallen();
 }
 
 function forget() {
@@ -46,7 +47,7 @@ var SCREENS = {
 
 // The view of someone who comes back to the work.
 function resting() {
-  if (!S.begun) { return 'start'; }
+  if (!S.begun || (GUIDE.numbers.length > 0 && !S.partNumber)) { return 'start'; }
   if (S.back.length > 0) { return 'back'; }
   return S.state === 'under way' ? 'step' : 'summary';
 }
@@ -109,7 +110,7 @@ function begin() {
   }
   GUIDE = JSON.parse(text);
   GUIDE.steps.forEach(function (it) { STEPS[it.id] = it; });
-  S = load();
+  become(load());
   view = resting();
   draw();
   var warning = document.getElementById('damaged');

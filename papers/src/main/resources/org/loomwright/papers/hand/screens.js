@@ -256,7 +256,7 @@ function forward(way, step) {
       S.done[step.id] = now();
       S.state = 'under way';
     }
-    dropFallen(walk(S.answers));
+    dropFallen();
     var next = walk(S.answers);
     var at = next.steps.indexOf(step);
     if (next.lost === step) {

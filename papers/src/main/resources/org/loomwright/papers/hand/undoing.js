@@ -98,7 +98,7 @@ function isSpoilt(step, way, done, keep, gone) {
   if (step.kind === 'measure') {
     return before.some(function (it) {
       return isWiring(it) || it.kind === 'confirm' || it.act === 'fit-fuse' || it.act === 'plug-in';
-    }) || (way.steps.indexOf(step) >= 0 && !readingsStand(step, way.build));
+    }) || asksMore(step, way);
   }
   if (step.kind === 'confirm') {
     var at = way.steps.indexOf(step);
@@ -108,6 +108,14 @@ function isSpoilt(step, way, done, keep, gone) {
   var wiring = way.steps.filter(isWiring)[0];
   return step.kind === 'caution' && isolatedAgain && step.number > isolate.number
     && (!wiring || step.number < wiring.number);
+}
+
+// Whether other answers ask for a value at a step that was not asked for before.
+function asksMore(step, way) {
+  var before = readingsOf(step, walk(S.answers).build);
+  return way.steps.indexOf(step) >= 0 && readingsOf(step, way.build).some(function (it) {
+    return before.indexOf(it) < 0 && !isGood(it, step);
+  });
 }
 
 function toTakeBack(way, done, keep, gone, again) {
