@@ -1,10 +1,10 @@
 package org.loomwright.model.design;
 
 import java.math.BigDecimal;
-import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.loomwright.model.vehicle.MeterBand.Unit;
 
 /**
  * A number as it is read off a meter.
@@ -14,10 +14,6 @@ import java.util.regex.Pattern;
  */
 public record MeterNumber(BigDecimal exact, String unit) {
   private static final Pattern KEPT = Pattern.compile("(-?\\d{1,9}(?:\\.\\d{1,9})?)(?: (\\S+))?");
-
-  /** Powers of ten of the units that bands have. */
-  private static final Map<String, Integer> POWERS =
-      Map.of("V", 0, "mV", -3, "A", 0, "mA", -3, "\u03a9", 0, "k\u03a9", 3, "M\u03a9", 6);
 
   /** The number of a value as it is kept, such as "12.6 V"; empty when it is none. */
   public static Optional<MeterNumber> kept(String value) {
@@ -54,22 +50,16 @@ public record MeterNumber(BigDecimal exact, String unit) {
     if (other.equals(unit)) {
       return Optional.of(this);
     }
-    if (!POWERS.containsKey(unit)
-        || !POWERS.containsKey(other)
-        || !base(unit).equals(base(other))) {
-      return Optional.empty();
-    }
-    BigDecimal value =
-        exact.scaleByPowerOfTen(POWERS.getOrDefault(unit, 0) - POWERS.getOrDefault(other, 0));
-    return Optional.of(new MeterNumber(new BigDecimal(value.toPlainString()), other));
+    Optional<Unit> from = Unit.of(unit);
+    return Unit.of(other)
+        .filter(to -> from.filter(it -> it.sort() == to.sort()).isPresent())
+        .map(to -> to.fromBase(from.orElseThrow().toBase(exact)))
+        // Written out: a number of thousands is not kept as 1.2E+3.
+        .map(it -> new MeterNumber(new BigDecimal(it.toPlainString()), other));
   }
 
   /** The same in another unit; a number without one is taken to be in it. */
   public Optional<MeterNumber> takenIn(String other) {
     return unit.isEmpty() ? Optional.of(new MeterNumber(exact, other)) : in(other);
-  }
-
-  private static String base(String unit) {
-    return unit.substring(unit.length() - 1);
   }
 }

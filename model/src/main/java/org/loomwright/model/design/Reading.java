@@ -9,7 +9,8 @@ import org.loomwright.model.condition.Condition;
  * @param id stable id, such as "rest-voltage" or "drop-feed/heater/main/1"
  * @param name what is read, short
  * @param kind what sort of value it is
- * @param unit unit a number is kept in: "V", "mV", "A", "mA", "Ω" or "kΩ"; absent for other kinds
+ * @param unit unit a number is kept in: "V", "mV", "A", "mA", "Ω", "kΩ" or "MΩ"; absent for other
+ *     kinds
  * @param band where a measured number has to lie; absent where any number will do, as for a value
  *     that is only compared later
  * @param compareWith id of the reading taken earlier that this one repeats at the end of the work
