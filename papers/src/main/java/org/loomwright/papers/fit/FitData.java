@@ -13,19 +13,17 @@ import org.loomwright.planner.fit.Left;
 import org.loomwright.planner.fit.Topic;
 import org.loomwright.planner.fit.Wiring;
 import org.loomwright.planner.fit.Work;
-import tools.jackson.core.json.JsonWriteFeature;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * The data of a fit check as one line of JSON in ASCII that can stand in a page. A diagram is
+ * The data of a fit check as one line of JSON. A diagram is
  * {@code {"nodes": [[trait, way on...]...], "ends": [...], "top": way}}; an end is {@code
  * [outcomes, sets, kind]} or a weight.
  */
 final class FitData {
-  private static final JsonMapper MAPPER =
-      JsonMapper.builder().enable(JsonWriteFeature.ESCAPE_NON_ASCII).build();
+  private static final JsonMapper MAPPER = JsonMapper.builder().build();
 
   private final ObjectNode root = MAPPER.createObjectNode();
 
@@ -34,12 +32,7 @@ final class FitData {
   static String text(KitOrder order, Plan plan, FitCheck check, int verifiedOn) {
     FitData data = new FitData();
     data.write(order, plan, check, verifiedOn);
-    // Nothing in it may end the element of the page it stands in.
-    return MAPPER
-        .writeValueAsString(data.root)
-        .replace("<", "\\u003c")
-        .replace(">", "\\u003e")
-        .replace("&", "\\u0026");
+    return MAPPER.writeValueAsString(data.root);
   }
 
   private void write(KitOrder order, Plan plan, FitCheck check, int verifiedOn) {

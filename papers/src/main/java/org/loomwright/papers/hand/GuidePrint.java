@@ -1,11 +1,8 @@
 package org.loomwright.papers.hand;
 
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import org.loomwright.model.design.Plan;
 import org.loomwright.papers.json.PlanMapper;
+import org.loomwright.papers.page.OneFile;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
@@ -20,20 +17,6 @@ public final class GuidePrint {
 
   /** The first 16 hexadecimal digits, in lower case, of the SHA-256 of the guide's JSON text. */
   public static String of(Plan plan) {
-    return sha256(MAPPER.writeValueAsString(plan.guide())).substring(0, DIGITS);
-  }
-
-  /** SHA-256 (FIPS 180-4) of a text in UTF-8, as hexadecimal digits in lower case. */
-  static String sha256(String text) {
-    return HexFormat.of().formatHex(digest(text));
-  }
-
-  /** SHA-256 of a text in UTF-8, 32 bytes. */
-  static byte[] digest(String text) {
-    try {
-      return MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java platform has SHA-256", e);
-    }
+    return OneFile.sha256(MAPPER.writeValueAsString(plan.guide())).substring(0, DIGITS);
   }
 }

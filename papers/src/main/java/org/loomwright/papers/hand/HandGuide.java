@@ -1,36 +1,19 @@
 package org.loomwright.papers.hand;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.util.Base64;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.function.IntFunction;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import org.loomwright.model.design.Plan;
 import org.loomwright.model.kit.KitOrder;
-import org.loomwright.papers.page.Html;
+import org.loomwright.papers.page.OneFile;
 
 /**
- * The guide as one HTML file that needs nothing else: style, script, data and pictures are inside,
- * and its own policy forbids it to ask for anything. It works from a file or a mail attachment,
- * keeps what was answered in the browser, and prints.
- *
- * <p>The file shows a warning that only its own intact script takes away. A browser refuses a
- * script that differs by one byte, as the policy names its hash (W3C Content Security Policy Level
- * 3, 2.3.1); the script refuses data that differ, as it holds their length and SHA-256; and it
- * waits for the file's last element, so that a file that was cut off does nothing either. Script
- * and data are plain ASCII, which no mail program changes.
+ * The guide as one HTML file that needs nothing else, pictures included. It works from a file or a
+ * mail attachment, keeps what was answered in the browser, and prints.
  */
 public final class HandGuide {
   /** Parts of the script, in the order they are put together. */
   private static final List<String> PARTS =
       List.of(
-          "sha256.js",
           "conditions.js",
           "numbers.js",
           "way.js",
@@ -59,73 +42,16 @@ public final class HandGuide {
    * @param release number of the release; empty for a kit that is not released
    */
   public static String text(KitOrder order, Plan plan, Optional<Integer> release) {
-    String data = ascii(HandData.of(order, plan, release).toString()).replace("<", "\\u003c");
-    String style = resource("hand.css");
-    String script = script(data);
-    return "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
-        + "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; script-src '"
-        + hash(script)
-        + "'; style-src '"
-        + hash(style)
-        + "'; img-src data: blob:; base-uri 'none'; form-action 'none'\">\n"
-        + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
-        + "<meta name=\"color-scheme\" content=\"light dark\">\n"
-        + "<meta name=\"format-detection\" content=\"telephone=no\">\n<title>"
-        + references(Html.escape("Guide: " + order.kit().name()))
-        + "</title>\n<style>"
-        + style
-        + "</style>\n</head>\n<body>\n"
-        + "<div id=\"damaged\" role=\"alert\"><h1>This file is damaged or incomplete: do not"
-        + " work from it; ask for a new one.</h1><p>The same is shown where scripts are switched off, as in the preview of a mail"
-        + " program: save the file and open it in a browser before you ask.</p></div>\n"
-        + "<div id=\"app\" hidden></div>\n<div id=\"paper\" hidden></div>\n"
-        + "<script type=\"application/json\" id=\"data\">"
-        + data
-        + "</script>\n<script>"
-        + script
-        + "</script>\n<p id=\"end\" hidden></p>\n</body>\n</html>\n";
-  }
-
-  private static String script(String data) {
-    String parts = PARTS.stream().map(HandGuide::resource).collect(Collectors.joining("\n"));
-    return "(function () {\n'use strict';\nvar SUM = {length: "
-        + data.length()
-        + ", sha: '"
-        + GuidePrint.sha256(data)
-        + "'};\n"
-        + parts
-        + "\n}());\n";
-  }
-
-  private static String resource(String name) {
-    try (InputStream in = HandGuide.class.getResourceAsStream(name)) {
-      if (in == null) {
-        throw new IOException("the part " + name + " of the guide is missing from this program");
-      }
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8).replace("\r\n", "\n");
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
-  /** As a policy names it. */
-  private static String hash(String text) {
-    return "sha256-" + Base64.getEncoder().encodeToString(GuidePrint.digest(text));
-  }
-
-  /** JSON text with all that is not ASCII written as escapes. */
-  private static String ascii(String json) {
-    return plain(json.chars(), c -> String.format(Locale.ROOT, "\\u%04x", c));
-  }
-
-  /** Markup with all that is not ASCII written as references. */
-  private static String references(String markup) {
-    return plain(markup.codePoints(), c -> "&#" + c + ";");
-  }
-
-  private static String plain(IntStream characters, IntFunction<String> otherwise) {
-    return characters
-        .mapToObj(c -> c < 0x7F ? Character.toString(c) : otherwise.apply(c))
-        .collect(Collectors.joining());
+    return new OneFile(
+            "Guide: " + order.kit().name(),
+            OneFile.resource(HandGuide.class, "hand.css"),
+            PARTS.stream().map(it -> OneFile.resource(HandGuide.class, it)).toList(),
+            HandData.of(order, plan, release).toString(),
+            "<div id=\"damaged\" role=\"alert\"><h1>This file is damaged or incomplete: do not"
+                + " work from it; ask for a new one.</h1><p>The same is shown where scripts are"
+                + " switched off, as in the preview of a mail program: save the file and open it in"
+                + " a browser before you ask.</p></div>\n<div id=\"app\" hidden></div>\n"
+                + "<div id=\"paper\" hidden></div>")
+        .text();
   }
 }

@@ -1,30 +1,6 @@
 // Shows the questions and what the answers say. Words are set as text, never read as markup.
-(function () {
-  'use strict';
+whenWhole(function (data) {
   var main = document.getElementById('page');
-  var block = document.getElementById('data');
-  var text = block ? block.textContent : '';
-
-  function sum(words) {
-    var value = -1;
-    for (var i = 0; i < words.length; i++) {
-      value ^= words.charCodeAt(i);
-      for (var bit = 0; bit < 8; bit++) {
-        value = (value >>> 1) ^ (value & 1 ? 0xedb88320 : 0);
-      }
-    }
-    return ('0000000' + ((value ^ -1) >>> 0).toString(16)).slice(-8);
-  }
-
-  var data = null;
-  try {
-    if (block && sum(text) === block.getAttribute('data-sum')) data = JSON.parse(text);
-  } catch (broken) {
-    data = null;
-  }
-  // The page says by itself that it is not whole.
-  if (!data) return;
-
   var answers = {};
 
   function element(tag, kind, words) {
@@ -122,15 +98,21 @@
   };
   var TITLES = {wiring: 'Wiring', modules: 'Modules', coding: 'Coding'};
 
-  function verdict(name, part) {
+  // A kit that is not ready promises nothing, in the same words everywhere.
+  function isHeld(answer) {
+    return answer.wiring.outcome === 'OPEN' && data.wiring.held !== '';
+  }
+
+  function verdict(name, answer) {
+    var part = answer[name];
+    if (name === 'wiring' && isHeld(answer)) return 'Nothing can be promised yet';
     return part.outcome === 'OPEN' ? openWords(part.deciding) : WORDS[name][part.outcome];
   }
 
-  function wiringCard(parent, part) {
-    var held = part.outcome === 'OPEN' && data.wiring.held;
-    var box = card(parent, 'wiring', TITLES.wiring, KINDS[part.outcome],
-      held ? 'Nothing can be promised yet' : verdict('wiring', part));
-    if (held) {
+  function wiringCard(parent, answer) {
+    var part = answer.wiring;
+    var box = card(parent, 'wiring', TITLES.wiring, KINDS[part.outcome], verdict('wiring', answer));
+    if (isHeld(answer)) {
       add(box, 'p', '', 'This kit is not ready: ' + data.wiring.held + '.');
     } else if (part.outcome === 'FITS') {
       add(box, 'p', '', 'Each build of this vehicle on record that has your answers was walked ' +
@@ -151,9 +133,10 @@
     decides(box, part.deciding);
   }
 
-  function demandCard(parent, name, part) {
+  function demandCard(parent, name, answer) {
+    var part = answer[name];
     var box = card(parent, name, TITLES[name],
-      part.outcome === 'DOES_NOT' ? 'needed' : KINDS[part.outcome], verdict(name, part));
+      part.outcome === 'DOES_NOT' ? 'needed' : KINDS[part.outcome], verdict(name, answer));
     var list = part.reasons.length ? add(box, 'ul') : null;
     part.reasons.forEach(function (reason) {
       var demand = data[name].each[reason.place];
@@ -167,7 +150,9 @@
     decides(box, part.deciding);
   }
 
-  function numberWords(number) {
+  function numberWords(answer) {
+    var number = answer.number;
+    if (isHeld(answer)) return 'Not decided yet';
     if (!number.possible.length) return 'None';
     var words = number.possible.length === 1
       ? number.possible[0]
@@ -176,10 +161,15 @@
     return words + (number.none ? ', if it fits' : '');
   }
 
-  function numberCard(parent, number) {
+  function numberCard(parent, answer) {
+    var number = answer.number;
+    if (isHeld(answer)) {
+      card(parent, 'number', 'Part number', 'open', numberWords(answer));
+      return;
+    }
     var known = number.possible.length === 1 && !number.none;
     var outcome = known ? 'FITS' : number.possible.length ? 'OPEN' : 'DOES_NOT';
-    var box = card(parent, 'number', 'Part number', KINDS[outcome], numberWords(number));
+    var box = card(parent, 'number', 'Part number', KINDS[outcome], numberWords(answer));
     decides(box, number.deciding);
   }
 
@@ -258,9 +248,9 @@
         listed(answer.conflict.map(questionName)));
     } else {
       ['wiring', 'modules', 'coding'].forEach(function (name) {
-        lines.push('- ' + TITLES[name] + ': ' + verdict(name, answer[name]));
+        lines.push('- ' + TITLES[name] + ': ' + verdict(name, answer));
       });
-      lines.push('- Part number: ' + numberWords(answer.number));
+      lines.push('- Part number: ' + numberWords(answer));
     }
     lines.push('', JSON.stringify({
       form: 'loomwright fit check',
@@ -298,7 +288,7 @@
     add(set, 'legend', '', (n + 1) + '. ' + capital(question.name));
     add(set, 'p', '', question.text);
     add(set, 'p', 'soft', (question.how === 'look' ? 'Where to look: ' + question.place + '. ' : '') +
-      'Helps to say: ' + listed(question.decides.map(function (it) { return TOPICS[it]; })) + '.');
+      'Helps to decide: ' + listed(question.decides.map(function (it) { return TOPICS[it]; })) + '.');
     var all = question.options.concat([{value: null, words: 'I don\u2019t know', expect: ''}]);
     var labels = [];
     all.forEach(function (option) {
@@ -364,7 +354,7 @@
     link.click();
     document.body.removeChild(link);
     setTimeout(function () { URL.revokeObjectURL(address); }, 10000);
-    done.textContent = 'Saved as ' + link.download + '.';
+    done.textContent = 'Look for ' + link.download + ' among the downloads.';
   });
 
   var safety = add(main, 'section', 'safety');
@@ -397,18 +387,17 @@
         'nothing can be promised until they have looked.');
     } else {
       status.textContent = left + ['wiring', 'modules', 'coding'].map(function (name) {
-        return TITLES[name] + ': ' + (name === 'wiring' && answer.wiring.outcome === 'OPEN' &&
-          data.wiring.held ? 'nothing can be promised yet' : verdict(name, answer[name])
-            .replace(/^\w/, function (it) { return it.toLowerCase(); }));
+        return TITLES[name] + ': ' + verdict(name, answer)
+          .replace(/^\w/, function (it) { return it.toLowerCase(); });
       }).join('. ') + '.';
-      wiringCard(results, answer.wiring);
-      demandCard(results, 'modules', answer.modules);
-      demandCard(results, 'coding', answer.coding);
-      numberCard(results, answer.number);
+      wiringCard(results, answer);
+      demandCard(results, 'modules', answer);
+      demandCard(results, 'coding', answer);
+      numberCard(results, answer);
       workPart(results, answer.work);
     }
     message.value = plainly(answer);
   }
 
   show();
-})();
+});

@@ -23,9 +23,8 @@ function changeScreen() {
       show('step');
     }),
     button('change-answer', 'first', it.from ? 'Change the answer' : 'It is so', function () {
-      it.apply();
       settle(w);
-      if (it.step.ask) { S.done[it.step.id] = now(); }
+      it.apply();
       if (S.back.length > 0) {
         keep();
         show('back');
@@ -48,7 +47,6 @@ function settle(weighed) {
   weighed.gone.concat(weighed.again).forEach(function (step) {
     step.readings.forEach(function (it) {
       delete S.taken[it.id];
-      delete S.agreed[it.id];
     });
     if (step.ask && weighed.gone.indexOf(step) >= 0) {
       delete S.answers[step.ask.trait];
@@ -92,16 +90,40 @@ function backScreen() {
   })]);
 }
 
-// A step that was ticked turns out not to be done.
-function notDone(step) {
+// Takes a step out of what is done, with all that hangs on it. What that touches is said first.
+function reopen(step, title, apply) {
+  var answers = copy(S.answers);
+  if (step.ask) { delete answers[step.ask.trait]; }
   var done = copy(S.done);
   delete done[step.id];
-  var weighed = weigh(S.answers, done);
+  var weighed = weigh(answers, done);
+  var touched = weighed.gone.concat(weighed.again, weighed.back).length > 0;
   change = {
-    step: step, weighed: weighed, title: 'Not done after all?', from: '', to: '',
-    apply: function () {}, after: function () { goTo(step); }, drop: null
+    step: step, weighed: weighed, title: title, from: '', to: '', drop: null,
+    apply: function () {
+      apply();
+      S.at = step.id;
+      if (step.ask) {
+        delete S.answers[step.ask.trait];
+        delete S.measured[step.ask.trait];
+      } else if (touched) {
+        step.readings.forEach(function (it) { delete S.taken[it.id]; });
+      }
+    },
+    after: function () { goTo(step); }
   };
-  show('change');
+  if (isDone(step) && touched) {
+    show('change');
+    return;
+  }
+  if (isDone(step)) { settle(weighed); }
+  change.apply();
+  change.after();
+}
+
+// A step that was ticked turns out not to be done.
+function notDone(step) {
+  reopen(step, 'Not done after all?', function () {});
 }
 
 function openOdd(step) {
@@ -123,6 +145,7 @@ function oddScreen() {
   ], [
     button('odd-drop', 'second', 'Back', function () {
       fault = '';
+      oddWords = '';
       show('step');
     }),
     button('odd-keep', 'first', 'Note it', function () {
@@ -133,12 +156,9 @@ function oddScreen() {
         return;
       }
       fault = '';
-      oddWords = '';
-      S.odd.push({step: step.id, words: clean, settled: false});
-      delete S.done[step.id];
-      S.at = step.id;
-      keep();
-      show('step');
+      reopen(step, 'This touches steps that are done', function () {
+        S.odd.push({step: step.id, words: clean, settled: false});
+      });
     })
   ]);
 }
@@ -183,7 +203,7 @@ function againScreen() {
     box('danger', '', [sure ? 'Everything that was answered, ticked and measured is lost now.'
       : 'All answers, ticks and values are thrown away. Save the record first if the work on this'
         + ' vehicle has begun.']),
-    sure ? null : button('again-save', 'second', 'Save the record', saveFile)
+    sure ? null : saveParts('again-save')
   ], [
     button('again-no', 'first', 'No, keep it', function () {
       ticked = '';
@@ -196,12 +216,7 @@ function againScreen() {
         show('again');
         return;
       }
-      ticked = '';
-      S = fresh();
-      picked = {};
-      typed = {};
-      said = {};
-      faults = {};
+      become(fresh());
       keep();
       show('start');
     })

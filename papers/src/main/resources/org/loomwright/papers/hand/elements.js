@@ -30,7 +30,7 @@ function put(element, children) {
 // A number keeps its unit beside it.
 function withUnits(words) {
   return words.replace(
-    /([0-9]) (?=(?:mm\u00b2|mm|cm|m|mA|A|mV|V|W|k?\u03a9|\u00b0C|Nm|min|h|s|%)(?![A-Za-z0-9]))/g,
+    /([0-9]) (?=(?:mm\u00b2|mm|cm|m|mA|A|mV|V|W|[kM]?\u03a9|\u00b0C|Nm|min|h|s|%)(?![A-Za-z0-9]))/g,
     '$1\u00a0');
 }
 

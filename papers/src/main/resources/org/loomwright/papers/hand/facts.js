@@ -64,8 +64,9 @@ function needsWords(step) {
   return step.live ? 'power on' : 'battery isolated';
 }
 
+// Whether power is not as a step needs it, be the step done or not.
 function powerIsWrong(step) {
-  return has(step, 'live') && !isDone(step) && step.live === powerIsOff(S.done)
+  return has(step, 'live') && step.live === powerIsOff(S.done)
     && GUIDE.steps.some(function (it) { return it.act === 'isolate'; });
 }
 
@@ -74,13 +75,14 @@ function factsOf(step) {
   var wants = needsWords(step);
   var wrong = powerIsWrong(step);
   return [
-    wrong ? box('danger', 'Power is wrong for this step', 'It needs ' + wants + ', but now: '
+    wrong && !isDone(step) ? box('danger', 'Power is wrong for this step', 'It needs ' + wants + ', but now: '
       + powerWords() + '. Stop, and go through the steps before this one again.') : null,
     el('dl', {'class': 'facts'}, [
       row('Where', step.place),
       row('Tools', step.tools.join(', ')),
-      row('Power', capital(powerWords()) + (!wants ? '' : wrong ? '; this step needs ' + wants
-        : ', as it has to be')),
+      row('Power', !wants ? capital(powerWords()) : !wrong ? capital(powerWords())
+        + ', as it has to be' : isDone(step) ? 'This step needed ' + wants + '; now: '
+        + powerWords() : capital(powerWords()) + '; this step needs ' + wants),
       row('Still closed', step.openings.map(openingName).filter(function (it) {
         return open.indexOf(it) < 0;
       }).join(', ')),

@@ -1,14 +1,15 @@
-// What is kept in the browser, under the fingerprint of the guide.
+// What is kept in the browser, under the fingerprint of the guide and what tells this kit apart.
 function fresh() {
   return {
     form: 1, begun: '', ended: '', state: 'under way', vehicleNote: '', serial: '',
     partNumber: GUIDE.numbers.length === 1 ? GUIDE.numbers[0].id : '', by: '',
-    answers: {}, measured: {}, taken: {}, agreed: {}, done: {}, odd: [], back: [], at: ''
+    answers: {}, measured: {}, taken: {}, done: {}, odd: [], back: [], at: ''
   };
 }
 
 function storeKey() {
-  return 'guide ' + GUIDE.guide;
+  return ['guide', GUIDE.guide, GUIDE.kit, GUIDE.revision, GUIDE.release || 'not released'].concat(
+    GUIDE.numbers.map(function (it) { return it.id; })).join(' ');
 }
 
 function load() {
@@ -18,7 +19,11 @@ function load() {
     window.localStorage.removeItem(storeKey() + ' trial');
     if (text) {
       var kept = JSON.parse(text);
-      if (kept && kept.form === 1) { return kept; }
+      if (kept && kept.form === 1) {
+        // A part number that the kit does not have can't be held against the cases.
+        if (!numberOf(kept.partNumber)) { kept.partNumber = fresh().partNumber; }
+        return kept;
+      }
     }
   } catch (e) {
     keeps = false;

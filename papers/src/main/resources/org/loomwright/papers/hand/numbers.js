@@ -1,5 +1,5 @@
 // Units of one kind, each a thousand of the one before.
-var UNITS = [['mV', 'V'], ['mA', 'A'], ['\u03a9', 'k\u03a9']];
+var UNITS = [['mV', 'V'], ['mA', 'A'], ['\u03a9', 'k\u03a9', 'M\u03a9']];
 
 function unitsLike(unit) {
   return UNITS.filter(function (it) { return it.indexOf(unit) >= 0; })[0] || [unit];
@@ -11,8 +11,8 @@ function inUnit(text, from, to) {
   var by = 3 * (kind.indexOf(from) - kind.indexOf(to));
   if (by === 0) { return text; }
   var parts = /^(-?)([0-9]+)(?:\.([0-9]+))?$/.exec(text);
-  var digits = '000' + parts[2] + (parts[3] || '') + '000';
-  var point = 3 + parts[2].length + by;
+  var digits = '000000' + parts[2] + (parts[3] || '') + '000000';
+  var point = 6 + parts[2].length + by;
   var whole = digits.slice(0, point).replace(/^0+(?=[0-9])/, '');
   var rest = digits.slice(point).replace(/0+$/, '');
   return parts[1] + whole + (rest ? '.' + rest : '');
@@ -53,20 +53,41 @@ function readNumber(typed, said, unit, negative) {
       + ' wrong way round. Swap them and measure again.'};
   }
   var clean = inUnit((below ? '-' : '') + digits, from, unit);
+  if (!IN_RECORD.test(clean)) {
+    return {fault: '"' + shortened(typed) + '" is too large or has too many digits. Choose the unit'
+      + ' that the meter shows.'};
+  }
   return {value: Number(clean), text: clean};
 }
+
+// What the reader of records takes for a number.
+var IN_RECORD = /^-?[0-9]{1,9}(\.[0-9]{1,9})?$/;
 
 function shortened(text) {
   return text.length > 24 ? text.slice(0, 24) + '...' : text;
 }
 
 function plainUnit(unit) {
-  return unit.replace(/\s/g, '').replace(/\u2126/g, '\u03a9').replace(/ohms?$/i, '\u03a9')
+  var plain = unit.replace(/\s/g, '').replace(/\u2126/g, '\u03a9').replace(/ohms?$/i, '\u03a9')
     .replace(/^K/, 'k');
+  // M is a million, so that only the second letter may be small.
+  return plain.replace(/^(m?)([va])$/, function (all, milli, letter) {
+    return milli + letter.toUpperCase();
+  });
 }
 
 function lies(value, band) {
   return (!has(band, 'low') || value >= band.low) && (!has(band, 'high') || value <= band.high);
+}
+
+// A meter on an open line shows no number: this one stands for it, in the unit of the band.
+var OPEN_VALUE = '999999';
+var OPEN_LINE = 'The meter shows no number: the line is open';
+
+// Whether an open line lies in a band.
+function isOpenLine(band) {
+  return !!band && has(band, 'low') && !has(band, 'high') && /\u03a9$/.test(band.unit)
+    && band.low <= Number(OPEN_VALUE);
 }
 
 function mayBeNegative(band) {

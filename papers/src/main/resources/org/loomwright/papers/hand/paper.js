@@ -33,13 +33,19 @@ function paperStep(step) {
     step.ask ? el('ul', {}, step.ask.answers.map(function (it) {
       return el('li', {}, '\u2610 ' + it.words + ': ' + seenWords(it));
     })) : null,
-    step.readings.map(function (it) {
-      return el('p', {}, nameOf(it) + ': ____________ ' + (it.kind === 'number' ? unitOf(it) : '')
-        + (it.band ? ' (right: ' + bandWords(it.band) + '). ' : '. ')
-        + (it.outside ? 'Otherwise: ' + it.outside : ''));
-    }),
+    step.readings.map(readingLine),
     el('p', {'class': 'paper-facts'}, confirm.join(' \u00b7 ')),
     paperForks(step)
+  ]);
+}
+
+// A value as it is taken on paper: on which vehicles, what it has to be, and what if not.
+function readingLine(it) {
+  var limit = it.band ? bandWords(it.band) : limitWords(it);
+  return el('p', {'class': 'paper-reading'}, [
+    it.words ? el('b', {}, 'Only ' + it.words + ': ') : null,
+    (it.words ? it.name : capital(it.name)) + ': ____________ ' + (it.unit || '') + (limit ? ' (right: ' + limit + '). ' : '. ')
+      + (it.outside ? (it.band || it.kind === 'works' ? 'Otherwise: ' : '') + it.outside : '')
   ]);
 }
 

@@ -1,8 +1,8 @@
 // A QR code of a text of ASCII characters (ISO/IEC 18004, byte mode) as rows of true (dark) and
 // false; null when the text is too long for a code that can be read from a screen.
-function qrCode(text, largest) {
+function qrCode(text) {
   var levels = ['M', 'L'];
-  for (var version = 1; version <= (largest || QR_LARGEST); version++) {
+  for (var version = 1; version <= QR_LARGEST; version++) {
     for (var i = 0; i < levels.length; i++) {
       // More checks where they cost no larger code.
       if (qrBits(text, version) <= 8 * qrRoom(version, levels[i])) {
@@ -141,7 +141,7 @@ function qrGrid(version) {
     places.forEach(function (column, c) {
       var last = places.length - 1;
       if (!((r === 0 && (c === 0 || c === last)) || (r === last && c === 0))) {
-        qrRings(grid, row, column, 2);
+        qrRings(grid, row, column);
       }
     });
   });
@@ -177,9 +177,9 @@ function qrFinder(grid, row, column) {
   }
 }
 
-function qrRings(grid, row, column, most) {
-  for (var i = -most; i <= most; i++) {
-    for (var j = -most; j <= most; j++) {
+function qrRings(grid, row, column) {
+  for (var i = -2; i <= 2; i++) {
+    for (var j = -2; j <= 2; j++) {
       qrSet(grid, row + i, column + j, Math.max(Math.abs(i), Math.abs(j)) !== 1);
     }
   }

@@ -14,12 +14,22 @@ function answerOf(ask, value) {
 function questionForm(step) {
   var ask = step.ask;
   var parts = [el('p', {'class': 'how'}, HOW[ask.how] + '.')];
-  if (isBanded(ask)) {
-    parts.push(el('div', {'class': 'reading'}, numberField('answer', 'What the meter shows', {}, {
+  if (isLocked(step)) {
+    parts.push(el('p', {'class': 'right'}, '\u2713 ' + capital(answerWords(ask))));
+    parts.push(el('p', {'class': 'hint'}, 'It was measured with ' + needsWords(step) + '; now: '
+      + powerWords() + '. An answer can only be changed by measuring again.'));
+  } else if (isBanded(ask)) {
+    parts.push(el('div', {'class': 'reading'}, numberField('answer', 'What the meter shows', '', {
       options: unitsLike(ask.answers[0].band.unit), said: answerUnit(step),
       value: has(typed, ask.trait) ? typed[ask.trait] : S.measured[ask.trait] || '',
       fault: faults[ask.trait]
     }, function (text, unit) { typeAnswer(step, text, unit); })));
+    var open = ask.answers.filter(function (it) { return isOpenLine(it.band); })[0];
+    if (open) {
+      parts.push(button('answer-line', 'quiet', OPEN_LINE, function () {
+        typeAnswer(step, OPEN_VALUE, open.band.unit);
+      }));
+    }
     parts.push(el('ul', {'class': 'meanings'}, ask.answers.map(function (it) {
       var chosen = chosenAnswer(step) === it.value;
       return el('li', {'class': chosen ? 'chosen' : ''}, [
@@ -35,6 +45,20 @@ function questionForm(step) {
     }));
   }
   return el('div', {'class': 'question'}, parts);
+}
+
+// An answer that was measured stays while power is not as it was then.
+function isLocked(step) {
+  return isDone(step) && powerIsWrong(step);
+}
+
+// The answer that is kept, with the number measured for it.
+function answerWords(ask) {
+  var answer = answerOf(ask, S.answers[ask.trait]);
+  var number = S.measured[ask.trait];
+  return answer.words + (number === undefined || !answer.band ? ''
+    : isOpenLine(answer.band) && number === OPEN_VALUE ? ' (open line)'
+      : ' (' + number + '\u00a0' + answer.band.unit + ')');
 }
 
 // What is seen or read for an answer; said once where the words say no more than the band.
@@ -99,6 +123,11 @@ function questionFault(step) {
     : '';
 }
 
+// Whether going on would give another answer than the one that is kept.
+function isNewAnswer(step) {
+  return chosenAnswer(step) !== S.answers[step.ask.trait];
+}
+
 // Takes the picked answer; what it does to steps that are done is said first.
 function giveAnswer(step, after) {
   var trait = step.ask.trait;
@@ -106,7 +135,10 @@ function giveAnswer(step, after) {
   var number = has(typed, trait) ? typed[trait] : S.measured[trait];
   var set = function () {
     S.answers[trait] = value;
-    if (isBanded(step.ask)) { S.measured[trait] = number; }
+    if (isBanded(step.ask) && S.measured[trait] !== number) {
+      S.measured[trait] = number;
+      S.state = 'under way';
+    }
     delete picked[trait];
     delete typed[trait];
     delete said[trait];
@@ -128,7 +160,11 @@ function giveAnswer(step, after) {
     step: step, weighed: weighed, title: has(S.answers, trait) ? 'Change this answer?'
       : 'This answer touches steps that are done',
     from: has(S.answers, trait) ? answerOf(step.ask, S.answers[trait]).words : '',
-    to: answerOf(step.ask, value).words, apply: set,
+    to: answerOf(step.ask, value).words,
+    apply: function () {
+      set();
+      S.done[step.id] = now();
+    },
     after: after, drop: function () {
       delete picked[trait];
       delete typed[trait];

@@ -72,10 +72,10 @@ function codeText() {
   });
 }
 
-function fileName() {
+function fileName(end) {
   var name = [GUIDE.kit, S.serial || S.vehicleNote || 'record'].join('-');
   return name.toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-+|-+$/g, '').slice(0, 60)
-    + '.guide-record.json';
+    + '.guide-record' + end;
 }
 
 // Reads a saved record back into a state to go on from; gives {state} or {fault}.
@@ -120,10 +120,11 @@ function stateOf(it) {
       state.answers[step.ask.trait] = value;
     }
     if (step.ask && it.measured && has(it.measured, step.ask.trait)) {
-      state.measured[step.ask.trait] = String(it.measured[step.ask.trait]);
+      state.measured[step.ask.trait] = checked({kind: 'number'},
+        String(it.measured[step.ask.trait]));
     }
     step.readings.forEach(function (one) {
-      if (has(it.taken, one.id)) { state.taken[one.id] = String(it.taken[one.id]); }
+      if (has(it.taken, one.id)) { state.taken[one.id] = checked(one, String(it.taken[one.id])); }
     });
   });
   var numbers = numbersOf(it.steps);
@@ -137,6 +138,14 @@ function stateOf(it) {
     state.odd.push({step: step.id, words: String(one.words), settled: has(state.done, step.id)});
   });
   return state;
+}
+
+// A value of a record, when it is one that this reading can have.
+function checked(reading, value) {
+  var good = reading.kind === 'number' ? IN_RECORD.test(value)
+    : reading.kind === 'works' ? value === 'yes' || value === 'no' : value !== '';
+  if (!good) { throw new Error(reading.id); }
+  return value;
 }
 
 function numberOf(id) {

@@ -5,7 +5,8 @@ var S;
 var keeps = true;
 
 // What is on the screen and not kept: the view, a fault to be told, the tick of this step, answers
-// picked and numbers typed but not given yet, and the change that is asked about.
+// picked and numbers typed but not given yet, the change that is asked about, and the record that
+// was opened.
 var view = 'start';
 var fault = '';
 var ticked = '';
@@ -15,18 +16,38 @@ var said = {};
 var faults = {};
 var change = null;
 var oddWords = '';
+var opened = null;
 var pressed = false;
 var waits = false;
 var busy = false;
 
+// Goes over to another state; nothing that was begun on the screen goes along.
+function become(state) {
+  S = state;
+  forget();
+  dropFallen();
+}
+
+function forget() {
+  fault = '';
+  ticked = '';
+  picked = {};
+  typed = {};
+  said = {};
+  faults = {};
+  change = null;
+  oddWords = '';
+  opened = null;
+}
+
 var SCREENS = {
   start: startScreen, step: stepScreen, list: listScreen, change: changeScreen, back: backScreen,
-  odd: oddScreen, again: againScreen, summary: summaryScreen
+  odd: oddScreen, again: againScreen, summary: summaryScreen, opened: openedScreen
 };
 
 // The view of someone who comes back to the work.
 function resting() {
-  if (!S.begun) { return 'start'; }
+  if (!S.begun || (GUIDE.numbers.length > 0 && !S.partNumber)) { return 'start'; }
   if (S.back.length > 0) { return 'back'; }
   return S.state === 'under way' ? 'step' : 'summary';
 }
@@ -81,15 +102,10 @@ function draw() {
   app.appendChild(parts);
 }
 
-// Nothing is shown unless all that the file carries is as it was made.
-function begin() {
-  var text = document.getElementById('data').textContent;
-  if (text.length !== SUM.length || sha256(text) !== SUM.sha || !document.getElementById('end')) {
-    return;
-  }
-  GUIDE = JSON.parse(text);
+function begin(data) {
+  GUIDE = data;
   GUIDE.steps.forEach(function (it) { STEPS[it.id] = it; });
-  S = load();
+  become(load());
   view = resting();
   draw();
   var warning = document.getElementById('damaged');
@@ -109,14 +125,10 @@ function begin() {
   // Another window with the same guide went on: this one follows.
   window.addEventListener('storage', function (event) {
     if (event.key === storeKey()) {
-      S = load();
+      become(load());
       show(resting());
     }
   });
 }
 
-if (document.readyState === 'loading') {
-  document.addEventListener('DOMContentLoaded', begin);
-} else {
-  begin();
-}
+whenWhole(begin);

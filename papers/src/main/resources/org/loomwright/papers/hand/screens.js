@@ -9,21 +9,32 @@ function heading(words) {
 }
 
 function keepNote() {
-  return keeps ? null : box('warn', 'Nothing is kept', [NOT_KEPT,
-    button('keep-save', 'second', 'Save the record', saveFile)]);
+  return keeps ? null : box('warn', 'Nothing is kept', [NOT_KEPT].concat(saveParts('keep-save')));
+}
+
+// A plan that is not sound is for looking at: no work on the vehicle is done by it.
+function unsoundBox() {
+  return GUIDE.sound ? null : box('danger', 'Do not fit this kit', ['Its plan has gaps or a check that'
+    + ' fails. This guide is for looking at only.']);
+}
+
+// Whether a step of a plan that is not sound can only be looked at: the first work, and all after it.
+function isLookedAt(way, step) {
+  return !GUIDE.sound && way.steps.slice(0, way.steps.indexOf(step) + 1).some(function (it) {
+    return has(it, 'act');
+  });
 }
 
 // Kit, vehicle and person; where the work begins and where it is gone on with.
 function startScreen() {
   var begun = S.begun !== '';
   return screen([
-    el('p', {'class': 'phase'}, 'Guide for the hand'),
+    el('p', {'class': 'phase'}, 'Fitting guide'),
     heading(GUIDE.kitName),
     el('p', {}, 'Kit ' + GUIDE.kit + ', revision ' + GUIDE.revision
       + (has(GUIDE, 'release') ? ', release ' + GUIDE.release : ', not released')
       + '. For: ' + GUIDE.vehicleName + '.'),
-    GUIDE.sound ? null : box('danger', 'Do not fit this kit', ['Its plan has gaps or a check that'
-      + ' fails. This guide is for looking at only.']),
+    unsoundBox(),
     el('p', {}, 'About ' + GUIDE.minutes + ' min. On average '
       + Math.round(GUIDE.questions * 10) / 10 + ' questions. Tools: '
       + (GUIDE.tools.join(', ') || 'none') + '.'),
@@ -44,7 +55,7 @@ function startScreen() {
     textField('by', 'Who does the work', S.by, '', function (it) { S.by = it; keep(); }),
     el('div', {'class': 'buttons'}, [
       el('input', {
-        id: 'open-record', type: 'file', 'class': 'file-input', accept: '.json,application/json',
+        id: 'open-record', type: 'file', 'class': 'file-input', accept: '.json,.txt,application/json,text/plain',
         change: openRecord
       }),
       el('label', {'class': 'second', 'for': 'open-record'}, 'Open a saved record'),
@@ -123,11 +134,13 @@ function stepScreen() {
   var step = here(way);
   var oddNow = openOdd(step);
   var confirm = confirmWords(step);
+  var looks = isLookedAt(way, step);
   return screen([
     topBar(way, step),
     el('progress', {max: String(way.steps.filter(isDone).length + leftAtMost(way)),
       value: String(way.steps.filter(isDone).length), 'aria-label': 'Steps done'}),
-    way.lost === step && isDone(step) ? lostBox(way) : null,
+    unsoundBox(),
+    way.lost === step && (isDone(step) || looks) ? lostBox(way) : null,
     numberFault(way),
     el('p', {'class': 'phase'}, step.phase),
     heading(step.title),
@@ -142,8 +155,10 @@ function stepScreen() {
     step.id === 'prepare/cases' ? casesWords(way) : null,
     factsOf(step),
     step.ask ? questionForm(step) : null,
-    readingsOf(step, way.build).map(function (it) { return readingForm(it, step); }),
-    tickWords(step) && !isDone(step) ? tick('tick', tickWords(step), ticked === step.id,
+    readingsOf(step, way.build).map(function (it) {
+      return looks ? readingLine(it) : isDone(step) ? readingKept(it) : readingForm(it, step);
+    }),
+    tickWords(step) && !isDone(step) && !looks ? tick('tick', tickWords(step), ticked === step.id,
       function (on) {
         ticked = on ? step.id : '';
         fault = '';
@@ -152,14 +167,13 @@ function stepScreen() {
     oddNow ? oddBox(oddNow, step) : button('odd', 'odd', 'It does not look like that', function () {
       show('odd');
     }),
-    isDone(step) && !step.ask ? button('not-done', 'quiet', 'Not done after all', function () {
-      notDone(step);
-    }) : null,
+    isDone(step) && (!step.ask || isLocked(step)) ? button('not-done', 'quiet', step.ask
+      ? 'Measure it again' : 'Not done after all', function () { notDone(step); }) : null,
     keepNote(),
     fault ? alarm('step-fault', fault) : null
   ], [
     button('back', 'second', 'Back', function () { goBack(way, step); }),
-    button('forward', 'first', (isDone(step) ? 'Go on' : DONE_WORDS[step.kind]) + ' \u2192',
+    button('forward', 'first', (isDone(step) || looks ? 'Go on' : DONE_WORDS[step.kind]) + ' \u2192',
       function () { forward(way, step); })
   ], has(step, 'picture') ? 'step' : '');
 }
@@ -180,24 +194,27 @@ function leftAtMost(way) {
 }
 
 function lostBox(way) {
-  return box('danger stop', 'Stop: the answers do not go together', [
-    'No vehicle that this kit serves is like this. Check the answers; if they are right, do not go'
-      + ' on: ask the shop.'
+  var isReal = meets(GUIDE.never.filter(function (it) { return !it.unserved; })
+    .map(function (it) { return ['not', it.when]; }), way.build);
+  return box('danger stop', isReal ? 'Stop: this kit does not serve this vehicle'
+    : 'Stop: the answers do not go together', [
+    (isReal ? 'Check the answers; if they are right, do not fit the kit: ask the shop.'
+      : 'No vehicle is like this. Check the answers; if they are right, do not go on: ask the shop.')
   ].concat(way.why.map(function (it) { return it.why; })));
 }
 
 // The step that is shown: the one that was left, as far as the work has come to it.
 function here(way) {
-  var limit = firstOpen(way) || way.steps[way.steps.length - 1];
+  var last = way.steps[way.steps.length - 1];
+  var limit = GUIDE.sound ? firstOpen(way) || last : last;
   var step = stepOf(S.at);
   var at = step ? way.steps.indexOf(step) : -1;
-  return at < 0 || at > way.steps.indexOf(limit) ? limit : step;
+  return at >= 0 && at <= way.steps.indexOf(limit) ? step : firstOpen(way) || last;
 }
 
 function goTo(step) {
   S.at = step.id;
-  fault = '';
-  ticked = '';
+  forget();
   keep();
   show('step');
 }
@@ -210,14 +227,21 @@ function goBack(way, step) {
 // Why a step can't be left towards the next; empty when it can.
 function forwardFault(way, step) {
   if (openOdd(step)) { return 'Something does not look as it should here. Stop until it is settled.'; }
-  if (notServed(way).length > 0) { return 'Stop: this vehicle needs another part number.'; }
   if (step.ask && questionFault(step)) { return questionFault(step); }
+  // Another answer may be the right one, which needs no other part number.
+  if (notServed(way).length > 0 && !(step.ask && isNewAnswer(step))) {
+    return 'Stop: this vehicle needs another part number.';
+  }
+  if (isLookedAt(way, step)) {
+    return step === way.steps[way.steps.length - 1] && !step.ask ? 'Do not fit this kit.' : '';
+  }
+  if (isDone(step)) { return ''; }
   var readings = readingsFault(step, way.build);
   if (readings) { return readings; }
   if (powerIsWrong(step)) {
     return 'Stop: this step needs ' + needsWords(step) + '.';
   }
-  return !isDone(step) && tickWords(step) && ticked !== step.id
+  return tickWords(step) && ticked !== step.id
     ? 'Tick "' + tickWords(step) + '" first.' : '';
 }
 
@@ -228,15 +252,24 @@ function forward(way, step) {
     return;
   }
   var on = function () {
-    if (!isDone(step)) { S.done[step.id] = now(); }
-    S.state = 'under way';
+    if (!isDone(step) && !isLookedAt(way, step)) {
+      S.done[step.id] = now();
+      S.state = 'under way';
+    }
+    dropFallen();
     var next = walk(S.answers);
     var at = next.steps.indexOf(step);
     if (next.lost === step) {
       goTo(step);
     } else if (at === next.steps.length - 1) {
-      S.state = 'finished';
-      S.ended = now();
+      if (firstOpen(next)) {
+        goTo(firstOpen(next));
+        return;
+      }
+      if (S.state !== 'finished') {
+        S.state = 'finished';
+        S.ended = now();
+      }
       keep();
       show('summary');
     } else {
@@ -251,7 +284,7 @@ function listScreen() {
   var way = walk(S.answers);
   var step = here(way);
   var limit = firstOpen(way);
-  var last = limit ? way.steps.indexOf(limit) : way.steps.length;
+  var last = limit && GUIDE.sound ? way.steps.indexOf(limit) : way.steps.length;
   var phase = '';
   var parts = [];
   way.steps.forEach(function (it, i) {
@@ -259,7 +292,7 @@ function listScreen() {
       phase = it.phase;
       parts.push(el('h2', {}, phase));
     }
-    var stands = openOdd(it) ? '! odd' : isDone(it) ? '\u2713 done' : it === limit ? '\u25b6 next'
+    var stands = openOdd(it) ? '! not as the guide says' : isDone(it) ? '\u2713 done' : it === limit ? '\u25b6 next'
       : '\u25cb left';
     var words = [el('b', {}, String(it.number)), el('span', {}, it.title),
       el('i', {}, stands + (it === step ? ', you are here' : ''))];

@@ -3,25 +3,21 @@ function summaryScreen() {
   var record = makeRecord();
   var parts = [
     row('Kit', GUIDE.kit + ', revision ' + GUIDE.revision), row('Part number', S.partNumber),
-    row('Serial', S.serial), row('Vehicle', S.vehicleNote), row('Who', S.by),
+    row('Serial', S.serial), row('Vehicle', S.vehicleNote), row('Done by', S.by),
     row('Begun', timeWords(record.begun)), row('Ended', record.ended ? timeWords(record.ended) : ''),
     row('Steps done', record.steps)
   ];
   var answers = way.steps.filter(function (it) {
     return it.ask && has(S.answers, it.ask.trait);
   }).map(function (it) {
-    var number = S.measured[it.ask.trait];
-    var answer = answerOf(it.ask, S.answers[it.ask.trait]);
-    return row(capital(traitOf(it.ask.trait).name), answer.words
-      + (number === undefined || !answer.band ? '' : ' (' + number + '\u00a0' + answer.band.unit
-        + ')'));
+    return row(capital(traitOf(it.ask.trait).name), answerWords(it.ask));
   });
   var values = [];
   GUIDE.steps.forEach(function (step) {
     step.readings.forEach(function (it) {
       if (has(S.taken, it.id)) {
-        values.push(row(nameOf(it), S.taken[it.id]
-          + (it.kind === 'number' ? '\u00a0' + unitOf(it) : '')));
+        values.push(row(capital(it.name), it.kind === 'number' ? valueWords(it, S.taken[it.id])
+          : S.taken[it.id]));
       }
     });
   });
@@ -29,6 +25,7 @@ function summaryScreen() {
   return screen([
     el('p', {'class': 'phase'}, GUIDE.kitName),
     heading(title),
+    unsoundBox(),
     S.state === 'stopped' ? box('danger', 'The work is not finished', ['Do not use what was fitted.'
       + ' Put the vehicle into a safe state: no loose wiring near power. Send the record to the'
       + ' shop.']) : null,
@@ -36,16 +33,13 @@ function summaryScreen() {
     casesWords(way),
     answers.length > 0 ? [el('h2', {}, 'Answers'), el('dl', {'class': 'facts'}, answers)] : null,
     values.length > 0 ? [el('h2', {}, 'Values'), el('dl', {'class': 'facts'}, values)] : null,
-    S.odd.length > 0 ? [el('h2', {}, 'Odd'), el('ul', {}, S.odd.map(function (it) {
+    S.odd.length > 0 ? [el('h2', {}, 'Not as the guide says'), el('ul', {}, S.odd.map(function (it) {
       return el('li', {}, 'Step ' + stepOf(it.step).number + ': ' + it.words);
     }))] : null,
     el('h2', {}, 'Hand it to the shop'),
     keepNote(),
-    el('div', {'class': 'buttons'}, [
-      button('save', 'second', 'Save the record', saveFile),
-      canShare() ? button('share', 'second', 'Send the record', shareFile) : null
-    ]),
-    el('p', {id: 'saved', role: 'status'}, ''),
+    canShare() ? button('share', 'second', 'Send the record', shareFile) : null,
+    saveParts('save'),
     codeFigure(),
     el('div', {'class': 'buttons'}, [
       button('to-start', 'second', 'Kit and vehicle', function () { show('start'); }),
@@ -111,42 +105,76 @@ function codeFigure() {
       : ''))]);
 }
 
-function recordBlob() {
-  return new Blob([fileText()], {type: 'application/json'});
+// The buttons that save the record, what is said then, and its text for where nothing can be saved.
+function saveParts(id) {
+  var said = el('p', {id: id + '-said', role: 'status'}, '');
+  var text = el('textarea', {
+    id: id + '-text', rows: '5', readonly: true, 'aria-label': 'The record as text',
+    focus: function () { text.select(); }
+  }, '');
+  text.value = fileText();
+  return [
+    button(id, 'second', 'Save the record', function () {
+      saveFile();
+      said.textContent = 'Look for ' + fileName('.json') + ' among the downloads before you begin'
+        + ' again.';
+    }),
+    said,
+    el('details', {}, [
+      el('summary', {}, 'No file there? Send the record as text'),
+      el('p', {}, 'Copy all of this into a message to the shop.'), text,
+      button(id + '-copy', 'second', 'Copy the text', function () {
+        text.focus();
+        text.select();
+        said.textContent = copied() ? 'Copied.' : 'The text is marked; copy it with the menu of your'
+          + ' browser.';
+      })
+    ])
+  ];
+}
+
+function copied() {
+  try {
+    return document.execCommand('copy');
+  } catch (e) {
+    return false;
+  }
 }
 
 function saveFile() {
-  var link = el('a', {href: URL.createObjectURL(recordBlob()), download: fileName()}, '');
+  var link = el('a', {
+    href: URL.createObjectURL(new Blob([fileText()], {type: 'application/json'})),
+    download: fileName('.json')
+  }, '');
   document.body.appendChild(link);
   link.click();
   document.body.removeChild(link);
   window.setTimeout(function () { URL.revokeObjectURL(link.href); }, 60000);
-  say('Saved as ' + fileName() + '.');
 }
 
-function recordFile() {
-  return new File([fileText()], fileName(), {type: 'application/json'});
+// As plain text, which phones pass on where they refuse other kinds of files.
+function sentFile() {
+  return new File([fileText()], fileName('.txt'), {type: 'text/plain'});
 }
 
 function canShare() {
   try {
-    return !!(navigator.share && navigator.canShare && navigator.canShare({files: [recordFile()]}));
+    return !!(navigator.share && navigator.canShare && navigator.canShare({files: [sentFile()]}));
   } catch (e) {
     return false;
   }
 }
 
 function shareFile() {
-  navigator.share({files: [recordFile()], title: fileName()}).then(function () {
-    say('Sent.');
+  var say = function (words) {
+    var place = document.getElementById('save-said');
+    if (place) { place.textContent = words; }
+  };
+  navigator.share({files: [sentFile()], title: fileName('.txt')}).then(function () {
+    say('Passed on. Ask the shop whether it came.');
   }, function () {
     say('It was not sent. Save the record instead.');
   });
-}
-
-function say(words) {
-  var place = document.getElementById('saved');
-  if (place) { place.textContent = words; }
 }
 
 function openRecord(event) {
@@ -166,14 +194,64 @@ function openRecord(event) {
       changed();
       return;
     }
-    S = read.state;
-    fault = '';
-    keep();
-    show(resting());
+    if (missingIn(read.state).length > 0) {
+      opened = read.state;
+      show('opened');
+      return;
+    }
+    goOnWith(read.state);
   };
   reader.onerror = function () {
     fault = 'The file can\'t be read.';
     changed();
   };
   reader.readAsText(file);
+}
+
+function goOnWith(state) {
+  become(state);
+  keep();
+  show(resting());
+}
+
+// What is here and not, or otherwise, in a record that was opened: in words, one for each.
+function missingIn(state) {
+  var words = [];
+  var steps = GUIDE.steps.filter(function (it) { return isDone(it) && !has(state.done, it.id); });
+  if (steps.length > 0) {
+    words.push('Steps done: ' + ranges(steps.map(function (it) { return it.number; })));
+  }
+  GUIDE.steps.forEach(function (step) {
+    var trait = step.ask ? step.ask.trait : '';
+    if (step.ask && has(S.answers, trait) && S.answers[trait] !== state.answers[trait]) {
+      words.push('Answer: ' + traitOf(trait).name);
+    }
+    step.readings.forEach(function (it) {
+      if (has(S.taken, it.id) && S.taken[it.id] !== state.taken[it.id]) {
+        words.push('Value: ' + it.name);
+      }
+    });
+  });
+  S.odd.forEach(function (it) {
+    if (!state.odd.some(function (one) { return one.step === it.step && one.words === it.words; })) {
+      words.push('Note at step ' + stepOf(it.step).number + ': ' + it.words);
+    }
+  });
+  return words.filter(function (it, i) { return words.indexOf(it) === i; });
+}
+
+// An older record of the same work is opened only when that is meant.
+function openedScreen() {
+  return screen([
+    heading('This record is older'),
+    box('danger', 'It lacks what was done here since', el('ul', {id: 'missing'},
+      missingIn(opened).map(function (it) { return el('li', {}, it); }))),
+    saveParts('opened-save')
+  ], [
+    button('opened-no', 'first', 'Keep what is here', function () {
+      opened = null;
+      show(resting());
+    }),
+    button('opened-yes', 'second', 'Open it, and lose this', function () { goOnWith(opened); })
+  ]);
 }

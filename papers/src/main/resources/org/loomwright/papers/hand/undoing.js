@@ -23,9 +23,15 @@ function isWiring(step) {
   return WIRING.indexOf(step.act) >= 0;
 }
 
+// Work on the wiring, and the looks and measures that have to be right before a fuse goes in.
+function isAtWiring(step) {
+  return isWiring(step) || step.kind === 'confirm'
+    || (step.kind === 'measure' && step.live === false);
+}
+
 // What other answers, or a step that turns out not to be done, mean for the steps done so far:
 // gone: done, but not on the new way; again: on it, but to be done once more;
-// back: what has to be taken back on the vehicle first, last done first;
+// back: what has to be done on the vehicle first: what is taken back, last done first, and power;
 // unsure: done, and it depends on a question still to be asked whether they stay.
 function weigh(answers, done) {
   var way = walk(answers);
@@ -67,7 +73,8 @@ function isSpoilt(step, way, done, keep, gone) {
   var isolatedAgain = isolate && has(done, isolate.id) && !has(keep, isolate.id);
   if (step.act === 'reconnect') {
     return before.some(function (it) {
-      return it.act && (!isolate || it.number >= isolate.number);
+      return (it.act || it.live === false || isAtWiring(it))
+        && (!isolate || it.number >= isolate.number);
     });
   }
   if (step.act === 'isolate') {
@@ -87,11 +94,11 @@ function isSpoilt(step, way, done, keep, gone) {
         && !has(keep, it.id);
     });
   }
-  if (step.act === 'fit-fuse' || step.act === 'plug-in') { return before.some(isWiring); }
+  if (step.act === 'fit-fuse' || step.act === 'plug-in') { return before.some(isAtWiring); }
   if (step.kind === 'measure') {
     return before.some(function (it) {
-      return isWiring(it) || it.act === 'fit-fuse' || it.act === 'plug-in';
-    });
+      return isWiring(it) || it.kind === 'confirm' || it.act === 'fit-fuse' || it.act === 'plug-in';
+    }) || asksMore(step, way);
   }
   if (step.kind === 'confirm') {
     var at = way.steps.indexOf(step);
@@ -101,6 +108,14 @@ function isSpoilt(step, way, done, keep, gone) {
   var wiring = way.steps.filter(isWiring)[0];
   return step.kind === 'caution' && isolatedAgain && step.number > isolate.number
     && (!wiring || step.number < wiring.number);
+}
+
+// Whether other answers ask for a value at a step that was not asked for before.
+function asksMore(step, way) {
+  var before = readingsOf(step, walk(S.answers).build);
+  return way.steps.indexOf(step) >= 0 && readingsOf(step, way.build).some(function (it) {
+    return before.indexOf(it) < 0 && !isGood(it, step);
+  });
 }
 
 function toTakeBack(way, done, keep, gone, again) {
@@ -120,11 +135,13 @@ function toTakeBack(way, done, keep, gone, again) {
   if (isolate && back.length > 0 && has(done, isolate.id) && !powerIsOff(done)) {
     back.unshift({step: isolate.id, what: 'isolate'});
   }
-  if (wired && live && powerIsOff(done)) {
+  if (live && powerIsOff(done)) {
     var measures = way.steps.filter(function (it) {
       return !has(keep, it.id) && it.live === true && isolate && it.number < isolate.number;
     });
-    if (measures.length > 0) { back.push({step: measures[0].id, what: 'shop'}); }
+    if (measures.length > 0) {
+      back.push({step: measures[0].id, what: wired ? 'shop' : 'connect'});
+    }
   }
   return back;
 }
@@ -138,6 +155,9 @@ function backWords(entry) {
       + ', and wait as long as it says. Open again what is in the way.';
   }
   if (entry.what === 'close') { return 'Close again what was opened. ' + named + '.'; }
+  if (entry.what === 'connect') {
+    return named + ' needs power on: connect the battery again. No wiring has been started yet.';
+  }
   if (entry.what === 'shop') {
     return named + ' needs power on, and wiring has been started. Do not connect the battery with'
       + ' unfinished wiring: ask the shop how to find this out.';
@@ -150,5 +170,6 @@ function backWords(entry) {
   }
   if (step.act === 'fit-fuse') { return named + '. Take the fuse out again.'; }
   if (step.act === 'plug-in') { return named + '. Unplug it again.'; }
+  if (step.act === 'pull-plug') { return named + '. Push the seal plug in again.'; }
   return named + '. Take this back.';
 }

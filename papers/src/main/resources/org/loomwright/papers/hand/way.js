@@ -80,6 +80,19 @@ function firstOpen(way) {
   return way.steps.filter(function (it) { return !isDone(it); })[0] || null;
 }
 
+// A step with a value that is not right, by what was taken since, is not done.
+function dropFallen() {
+  var way = walk(S.answers);
+  way.steps.forEach(function (it) {
+    if (isDone(it) && readingsOf(it, way.build).some(function (one) {
+      return standing(one) === 'outside';
+    })) {
+      delete S.done[it.id];
+      S.state = 'under way';
+    }
+  });
+}
+
 function isDone(step) {
   return has(S.done, step.id);
 }

@@ -3,15 +3,14 @@ package org.loomwright.papers.fit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
-import java.nio.charset.StandardCharsets;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.zip.CRC32;
 import org.junit.jupiter.api.Test;
 import org.loomwright.model.design.Plan;
 import org.loomwright.model.kit.Kit;
 import org.loomwright.model.kit.KitOrder;
 import org.loomwright.papers.calculation.DemoKits;
+import org.loomwright.papers.page.OneFile;
 import org.loomwright.planner.fit.FitCheck;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -19,7 +18,9 @@ import tools.jackson.databind.json.JsonMapper;
 /** The file of the fit check as text; what it does in a browser is tested with the pages. */
 class FitCheckPageTest {
   private static final Pattern DATA =
-      Pattern.compile("id=\"data\" data-sum=\"([0-9a-f]{8})\">(.*?)</script>");
+      Pattern.compile(
+          "id=\"data\">(.*?)</script>.*var SUM = \\{length: (\\d+), sha: '([0-9a-f]{64})'\\}",
+          Pattern.DOTALL);
 
   private final KitOrder order = DemoKits.planned("crew-comfort").order();
   private final Plan plan = DemoKits.planned("crew-comfort").plan();
@@ -38,10 +39,9 @@ class FitCheckPageTest {
   void namesTheSumOfItsData() {
     Matcher found = DATA.matcher(page(order, plan, 2));
     assertThat(found.find()).isTrue();
-    CRC32 crc = new CRC32();
-    crc.update(found.group(2).getBytes(StandardCharsets.US_ASCII));
-    assertThat(Long.parseLong(found.group(1), 16)).isEqualTo(crc.getValue());
-    JsonNode data = JsonMapper.builder().build().readTree(found.group(2));
+    assertThat(found.group(2)).isEqualTo(String.valueOf(found.group(1).length()));
+    assertThat(found.group(3)).isEqualTo(OneFile.sha256(found.group(1)));
+    JsonNode data = JsonMapper.builder().build().readTree(found.group(1));
     assertThat(data.path("verifiedOn").intValue()).isEqualTo(2);
     assertThat(data.path("kit").path("name").stringValue()).isEqualTo(plan.kit().name());
   }
@@ -85,7 +85,7 @@ class FitCheckPageTest {
     assertThat(
             JsonMapper.builder()
                 .build()
-                .readTree(found.group(2))
+                .readTree(found.group(1))
                 .path("kit")
                 .path("name")
                 .stringValue())

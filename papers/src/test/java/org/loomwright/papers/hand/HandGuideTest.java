@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.util.Base64;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -13,8 +14,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.loomwright.model.condition.Condition;
+import org.loomwright.model.design.Answer;
+import org.loomwright.model.design.Ask;
+import org.loomwright.model.design.Band;
+import org.loomwright.model.design.Edge;
 import org.loomwright.model.design.Guide;
 import org.loomwright.model.design.Plan;
+import org.loomwright.model.design.Reading;
 import org.loomwright.model.design.Step;
 import org.loomwright.papers.calculation.DemoKits;
 import org.loomwright.papers.words.Names;
@@ -102,6 +108,87 @@ class HandGuideTest {
                 assertThat(node.get("pictureWords").asString()).contains("looking at the");
               });
     }
+  }
+
+  /** All that a fitter is told and judged by is what the plan says, step for step. */
+  @ParameterizedTest
+  @ValueSource(strings = {"crew-comfort", "trailer"})
+  void limitsPowerAndAnswersAreThoseOfThePlan(String kit) {
+    Plan plan = DemoKits.planned(kit).plan();
+    JsonNode data = data(text(kit));
+    int limits = 0;
+    for (int i = 0; i < plan.guide().steps().size(); i++) {
+      Step step = plan.guide().steps().get(i);
+      JsonNode node = data.get("steps").get(i);
+      assertThat(word(node, "undo")).as(step.id()).isEqualTo(named(step.undo()));
+      assertThat(word(node, "kind")).as(step.id()).isEqualTo(named(step.kind()));
+      assertThat(node.has("live") ? Optional.of(node.get("live").asBoolean()) : Optional.empty())
+          .as(step.id())
+          .isEqualTo(step.live());
+      assertThat(node.has("act")).as(step.id()).isEqualTo(step.act().isPresent());
+      for (int j = 0; j < step.readings().size(); j++) {
+        Reading reading = step.readings().get(j);
+        JsonNode taken = node.get("readings").get(j);
+        assertThat(word(taken, "id")).isEqualTo(reading.id());
+        assertThat(word(taken, "name")).isEqualTo(reading.name());
+        assertThat(word(taken, "kind")).isEqualTo(named(reading.kind()));
+        assertThat(word(taken, "outside")).isEqualTo(reading.outside());
+        assertThat(word(taken, "words")).isEqualTo(reading.words());
+        assertThat(word(taken, "source")).isEqualTo(reading.source());
+        assertThat(word(taken, "unit")).isEqualTo(reading.unit().orElse(""));
+        assertThat(word(taken, "compareWith")).isEqualTo(reading.compareWith().orElse(""));
+        assertThat(number(taken, "rise")).isEqualTo(reading.mostRise());
+        assertThat(taken.get("when").toString()).isEqualTo(Compiled.of(reading.when()).toString());
+        assertBand(taken, reading.band());
+        limits += reading.band().isPresent() ? 1 : 0;
+      }
+      assertThat(node.has("ask")).as(step.id()).isEqualTo(step.ask().isPresent());
+      step.ask().ifPresent(ask -> assertAsk(node.get("ask"), ask));
+      for (int j = 0; j < node.get("next").size(); j++) {
+        Edge edge = plan.guide().from(step.id()).get(j);
+        assertThat(word(node.get("next").get(j), "to")).isEqualTo(edge.to());
+        assertThat(node.get("next").get(j).get("when").toString())
+            .isEqualTo(Compiled.of(edge.when()).toString());
+      }
+    }
+    assertThat(limits).isGreaterThan(3);
+  }
+
+  private static void assertAsk(JsonNode node, Ask ask) {
+    assertThat(word(node, "trait")).isEqualTo(ask.trait());
+    assertThat(word(node, "how")).isEqualTo(named(ask.how()));
+    assertThat(node.get("answers").size()).isEqualTo(ask.answers().size());
+    boolean banded = ask.answers().stream().allMatch(it -> it.band().isPresent());
+    for (int i = 0; i < ask.answers().size(); i++) {
+      Answer answer = ask.answers().get(i);
+      JsonNode one = node.get("answers").get(i);
+      assertThat(word(one, "value")).isEqualTo(answer.value());
+      assertThat(word(one, "words")).isEqualTo(answer.words());
+      assertThat(word(one, "expect")).isEqualTo(answer.expect());
+      assertBand(one, answer.band().filter(it -> banded));
+    }
+  }
+
+  private static void assertBand(JsonNode node, Optional<Band> band) {
+    assertThat(node.has("band")).isEqualTo(band.isPresent());
+    band.ifPresent(
+        it -> {
+          assertThat(number(node.get("band"), "low")).isEqualTo(it.low());
+          assertThat(number(node.get("band"), "high")).isEqualTo(it.high());
+          assertThat(word(node.get("band"), "unit")).isEqualTo(it.unit());
+        });
+  }
+
+  private static String named(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  private static String word(JsonNode node, String key) {
+    return node.has(key) ? node.get(key).asString() : "";
+  }
+
+  private static Optional<Double> number(JsonNode node, String key) {
+    return node.has(key) ? Optional.of(node.get(key).asDouble()) : Optional.empty();
   }
 
   @Test

@@ -2,6 +2,7 @@ package org.loomwright.planner.guide;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -28,6 +29,7 @@ import org.loomwright.model.vehicle.Vehicle;
 import org.loomwright.planner.builds.Region;
 import org.loomwright.planner.kit.CaseSet;
 import org.loomwright.planner.kit.Made;
+import org.loomwright.planner.landing.Touch;
 import org.loomwright.planner.need.Facts;
 import org.loomwright.planner.need.NeedAt;
 import org.loomwright.planner.need.Needs;
@@ -116,13 +118,19 @@ public final class GuideMaker {
     Map<String, Region> readings = new TreeMap<>();
     for (CaseSet set : made.sets()) {
       for (CaseSet.Member member : set.members()) {
+        Set<Touch> changed = changed(member.id());
         for (Way way : member.ways().values()) {
-          if (way.undo().isHard()) {
+          boolean cut =
+              way.leads().stream()
+                  .anyMatch(it -> changed.contains(it.a()) || changed.contains(it.b()));
+          if (way.undo().isHard() || cut) {
             way.demands().forEach(demand -> readings(demand, member, readings));
           }
         }
         for (CaseSet.Landed landed : member.landed()) {
-          if (Reach.undo(vehicle, landed.draft().a()).isHard()
+          if (changed.contains(landed.draft().a())
+              || changed.contains(landed.draft().b())
+              || Reach.undo(vehicle, landed.draft().a()).isHard()
               || Reach.undo(vehicle, landed.draft().b()).isHard()) {
             readings(landed.demand(), member, readings);
           }
@@ -130,6 +138,19 @@ public final class GuideMaker {
       }
     }
     return readings;
+  }
+
+  /** What ends touch in a case that are cut off as made: a cut is not undone. */
+  private Set<Touch> changed(String caseId) {
+    Set<Touch> changed = new HashSet<>();
+    for (Lead lead : made.design().leads()) {
+      for (LeadEnd end : List.of(lead.a(), lead.b())) {
+        end.uses().stream()
+            .filter(it -> !it.asMade() && it.cases().contains(caseId))
+            .forEach(it -> changed.add(LeadSteps.touch(it.landing(), end.place())));
+      }
+    }
+    return changed;
   }
 
   private void readings(Demand demand, CaseSet.Member member, Map<String, Region> readings) {

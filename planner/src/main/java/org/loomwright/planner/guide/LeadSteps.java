@@ -86,7 +86,8 @@ final class LeadSteps {
     String key = lead.id() + side + "/" + place(landing);
     boolean bare = landing instanceof Landing.IntoCircuit;
     boolean change = !use.asMade();
-    Undo undo = undo(landing);
+    // What is cut off is not put on again.
+    Undo undo = change ? Undo.NOT_AT_ALL : undo(landing);
     String title =
         (bare ? "Splice lead " : change ? "Change and land lead " : "Land lead ")
             + lead.label()
@@ -95,7 +96,7 @@ final class LeadSteps {
     Draft draft =
         new Draft("land/" + key, StepKind.ACT, end.place(), on)
             .say(title, text(lead, end, landing, change))
-            .because(because(undo, landing))
+            .because(because(undo, landing, change))
             .behind(openings)
             .live(false)
             .does(
@@ -203,9 +204,13 @@ final class LeadSteps {
     return text.toString().strip();
   }
 
-  private static String because(Undo undo, Landing landing) {
+  private static String because(Undo undo, Landing landing, boolean change) {
     if (landing instanceof Landing.IntoCircuit) {
       return "A cut into a factory wire stays: make sure this is the right wire before you cut.";
+    }
+    if (change) {
+      return "What is cut off can't be put on again: make sure this is the right lead and the right"
+          + " end.";
     }
     return switch (undo) {
       case EASILY -> "";
@@ -270,9 +275,13 @@ final class LeadSteps {
                         : "Put an end cap over it,")
                     + " keep its label on, and tape it back to the loom. It"
                     + " stays dead and is there if the vehicle is changed later.")
-            .because("An open end can touch metal or draw water.")
+            .because(
+                (liveJoint ? "What is cut stays cut: make sure this is the right lead. " : "")
+                    + "An open end can touch metal or draw water.")
             .live(false)
-            .does(new Act.Park(lead.id(), side, parked), Undo.EASILY)
+            .does(
+                new Act.Park(lead.id(), side, parked),
+                liveJoint ? Undo.NOT_AT_ALL : Undo.EASILY)
             .relies(lead.needs())
             .takes(rules.parkTime().value().seconds() / 60));
   }
@@ -288,17 +297,21 @@ final class LeadSteps {
   }
 
   private List<String> openings(Landing landing, String place) {
-    Touch touch =
-        landing instanceof Landing.InCavity in
-            ? new Touch.AtCavity(in.connector(), in.cavity(), place)
-            : landing instanceof Landing.InSlot in
-                ? new Touch.AtSlot(in.block(), in.slot(), place)
-                : landing instanceof Landing.OnGround on
-                    ? new Touch.AtGround(on.ground(), place)
-                    : landing instanceof Landing.IntoCircuit into
-                        ? new Touch.AtCircuit(into.circuit(), into.place())
-                        : new Touch.AtJoint("", place);
-    return Reach.openings(order.vehicle(), touch);
+    return Reach.openings(order.vehicle(), touch(landing, place));
+  }
+
+  /** What a landing at a place touches. */
+  static Touch touch(Landing landing, String place) {
+    if (landing instanceof Landing.InCavity in) {
+      return new Touch.AtCavity(in.connector(), in.cavity(), place);
+    } else if (landing instanceof Landing.InSlot in) {
+      return new Touch.AtSlot(in.block(), in.slot(), place);
+    } else if (landing instanceof Landing.OnGround on) {
+      return new Touch.AtGround(on.ground(), place);
+    }
+    return landing instanceof Landing.IntoCircuit into
+        ? new Touch.AtCircuit(into.circuit(), into.place())
+        : new Touch.AtJoint("", place);
   }
 
   private Undo undo(Landing landing) {

@@ -55,9 +55,11 @@ final class LandedRight implements StepCheck {
       // The check for completeness names it.
       return;
     }
-    Undo byVehicle = rules.undo(put.landing());
+    // What is cut off is not put on again, whatever the place it goes to allows.
+    boolean cut = visit.step().act().filter(it -> it instanceof Act.Change).isPresent();
+    Undo byVehicle = cut ? Undo.NOT_AT_ALL : rules.undo(put.landing());
     boolean promisesTooMuch =
-        (put.landing() instanceof Landing.InCavity || put.landing() instanceof Landing.InSlot)
+        (cut || put.landing() instanceof Landing.InCavity || put.landing() instanceof Landing.InSlot)
             && visit.step().undo().compareTo(byVehicle) < 0;
     visit
         .findings()
@@ -66,7 +68,7 @@ final class LandedRight implements StepCheck {
             visit.here(),
             Claim.LANDED_RIGHT,
             Optional.of(visit.step()),
-            "the step makes the act look easier to take back than the vehicle's record does");
+            "the step makes the act look easier to take back than it is");
     boolean hard = visit.step().undo().isHard() || byVehicle.isHard();
     Region pulled = rules.pulled(put.landing(), progress);
     check(visit.only(visit.here().and(pulled)), rules.of(lead.get(), put.landing(), true), hard);

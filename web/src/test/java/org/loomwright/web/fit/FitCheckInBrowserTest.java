@@ -18,6 +18,8 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.loomwright.papers.fit.FitCheckPage;
+import org.loomwright.papers.page.OneFile;
 import org.loomwright.planner.fit.FitAnswer;
 import org.loomwright.planner.fit.Outcome;
 import org.loomwright.web.browser.Accessibility;
@@ -60,8 +62,9 @@ class FitCheckInBrowserTest {
       """;
 
   private static final String ANSWER_ALL =
-      """
-      all => {
+      "all => {\n"
+          + OneFile.resource(FitCheckPage.class, "fit-answer.js")
+          + """
         const data = JSON.parse(document.getElementById('data').textContent);
         return JSON.stringify(all.map(answers => fitAnswer(data, answers)));
       }
@@ -235,6 +238,20 @@ class FitCheckInBrowserTest {
             assertThat(window.page().locator(".verified").textContent()).startsWith(start);
           }
         });
+  }
+
+  @Test
+  void aKitThatIsNotReadyPromisesNothingAnywhere() {
+    try (BrowserWindow window = open(FitFile.held("crew-comfort").text(), Manner.PHONE)) {
+      Page page = window.page();
+      String nothing = "Nothing can be promised yet";
+      assertThat(page.locator("#wiring .verdict").innerText()).contains(nothing);
+      assertThat(page.locator("#number .verdict").innerText()).contains("Not decided yet");
+      assertThat(page.locator(".status").textContent()).contains("Wiring: nothing can be promised");
+      assertThat(page.locator("#message").inputValue())
+          .contains("- Wiring: " + nothing, "- Part number: Not decided yet");
+      assertCalm(window);
+    }
   }
 
   @Test

@@ -2,6 +2,7 @@ package org.loomwright.web.hand;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.math.BigInteger;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -11,11 +12,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
+import org.loomwright.model.condition.Condition;
 import org.loomwright.model.design.Case;
 import org.loomwright.model.design.Edge;
 import org.loomwright.model.design.PartNumber;
 import org.loomwright.model.design.Plan;
+import org.loomwright.model.design.Proof;
 import org.loomwright.model.design.Step;
+import org.loomwright.model.design.Unserved;
 import org.loomwright.model.kit.KitOrder;
 import org.loomwright.model.vehicle.Trait;
 import org.loomwright.model.vehicle.TraitValue;
@@ -142,6 +146,42 @@ record DemoGuides(KitOrder order, Plan plan) {
       }
     }
     return chosen;
+  }
+
+  /** The same kit, its plan not proven. */
+  DemoGuides unproven() {
+    Proof proof = plan.proof();
+    return with(
+        plan.unserved(),
+        new Proof(
+            false, proof.builds(), proof.obligations(), proof.leaves(), proof.counterexamples()));
+  }
+
+  /** The same kit, not made for some builds. */
+  DemoGuides notServing(Condition when, String reason) {
+    return with(
+        List.of(new Unserved(when.text(), when, BigInteger.ONE, List.of(), reason)), plan.proof());
+  }
+
+  private DemoGuides with(List<Unserved> unserved, Proof proof) {
+    return new DemoGuides(
+        order,
+        new Plan(
+            plan.kit(),
+            plan.builds(),
+            plan.gap(),
+            plan.fit(),
+            plan.ways(),
+            plan.cases(),
+            unserved,
+            plan.design(),
+            plan.harness(),
+            plan.checks(),
+            plan.protections(),
+            plan.networks(),
+            plan.guide(),
+            proof,
+            plan.notes()));
   }
 
   /** The file of this kit, written into a folder. */

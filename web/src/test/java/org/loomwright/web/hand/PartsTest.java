@@ -43,7 +43,7 @@ class PartsTest {
   @BeforeAll
   void load() {
     String parts =
-        List.of("sha256.js", "conditions.js", "numbers.js", "qr-tables.js", "qr.js").stream()
+        List.of("../page/sha256.js", "conditions.js", "numbers.js", "qr-tables.js", "qr.js").stream()
             .map(PartsTest::part)
             .reduce("", (a, b) -> a + "\n" + b);
     page.evaluate(
@@ -113,6 +113,17 @@ class PartsTest {
         "12 A|V|V|-|wanted in V",
         "5 kV|V|V|-|wanted in V",
         "5||kΩ|-|in which unit",
+        "40 MΩ|kΩ|kΩ|40000|-",
+        "0.5|MΩ|Ω|500000|-",
+        "150|Ω|MΩ|0.00015|-",
+        "40 Mohm|kΩ|kΩ|40000|-",
+        "12.6v|V|V|12.6|-",
+        "12600 mv|V|V|12.6|-",
+        "20 ma|mA|mA|20|-",
+        "0.02 a|mA|mA|20|-",
+        "5 MV|V|V|-|wanted in V",
+        "999999999|MΩ|kΩ|-|too large",
+        "OL|kΩ|kΩ|-|not a number",
         "1234567890123|V|V|-|not a number"
       })
   void numbersAreReadRightOrRefused(
