@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import org.loomwright.model.design.MeterNumber;
 import org.loomwright.model.design.ReadingKind;
 import org.loomwright.model.design.Step;
 import org.loomwright.model.job.Job;
@@ -246,7 +247,7 @@ final class JobStepRoutes implements Routes {
         problems.add(new Problem("", it.field(), text, no.words()));
         return;
       }
-      Meter.Number number = (Meter.Number) read;
+      MeterNumber number = ((Meter.Number) read).meter();
       Optional<String> below = BelowZero.wrong(number, it.reading().band().stream().toList());
       if (below.isPresent()) {
         problems.add(new Problem("", it.field(), text, below.get()));

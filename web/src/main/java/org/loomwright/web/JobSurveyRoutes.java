@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.loomwright.model.design.Answer;
 import org.loomwright.model.design.Band;
+import org.loomwright.model.design.MeterNumber;
 import org.loomwright.model.design.Step;
 import org.loomwright.model.hand.GuideRecordTaker;
 import org.loomwright.model.job.Job;
@@ -128,7 +129,7 @@ final class JobSurveyRoutes implements Routes {
     Optional<Answer> answer;
     Optional<Taken> measured = Optional.empty();
     if (question.get().isMeasured() && ctx.formParam(NUMBER) != null) {
-      Optional<Meter.Number> number = number(question.get(), typed, problems);
+      Optional<MeterNumber> number = number(question.get(), typed, problems);
       answer = number.flatMap(question.get()::answer);
       measured =
           answer.flatMap(Answer::band).flatMap(it -> taken(question.get(), number.get(), it));
@@ -173,7 +174,7 @@ final class JobSurveyRoutes implements Routes {
   }
 
   /** The number that was typed, when it can be the answer. */
-  private static Optional<Meter.Number> number(
+  private static Optional<MeterNumber> number(
       Question question, Map<String, String> typed, List<Problem> problems) {
     String text = typed.getOrDefault(NUMBER, "");
     List<String> units = question.units();
@@ -183,7 +184,7 @@ final class JobSurveyRoutes implements Routes {
       problems.add(new Problem("", NUMBER, text, no.words()));
       return Optional.empty();
     }
-    Meter.Number number = (Meter.Number) read;
+    MeterNumber number = ((Meter.Number) read).meter();
     typed.put(NUMBER, number.words());
     Optional<String> below = BelowZero.wrong(number, question.bands());
     if (below.isPresent()) {
@@ -204,7 +205,7 @@ final class JobSurveyRoutes implements Routes {
         + " of it";
   }
 
-  private static Optional<Taken> taken(Question question, Meter.Number number, Band band) {
+  private static Optional<Taken> taken(Question question, MeterNumber number, Band band) {
     return number
         .in(band.unit())
         .map(

@@ -3,6 +3,7 @@ package org.loomwright.web.job;
 import java.util.Collection;
 import java.util.Optional;
 import org.loomwright.model.design.Band;
+import org.loomwright.model.design.MeterNumber;
 
 /** Numbers below zero where none can be, which every band without a low limit would let pass. */
 public final class BelowZero {
@@ -14,9 +15,9 @@ public final class BelowZero {
    *
    * @param bands bands the number may lie in; empty where any will do
    */
-  public static Optional<String> wrong(Meter.Number number, Collection<Band> bands) {
+  public static Optional<String> wrong(MeterNumber number, Collection<Band> bands) {
     boolean below = bands.stream().anyMatch(it -> it.low().filter(low -> low < 0).isPresent());
-    return number.value() >= 0 || below
+    return !number.isNegative() || below
         ? Optional.empty()
         : Optional.of(
             number.words()

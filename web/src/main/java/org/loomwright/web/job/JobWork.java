@@ -171,7 +171,7 @@ public final class JobWork {
     Map<String, Value> values = new LinkedHashMap<>();
     for (Reading it : step.readings()) {
       if (walk.holds(it.when())) {
-        values.putIfAbsent(it.id(), Value.of(job, guide(), step, it));
+        values.putIfAbsent(it.id(), Value.of(job, step, it));
       }
     }
     return List.copyOf(values.values());
@@ -287,7 +287,9 @@ public final class JobWork {
                 + it.value()
                 + (mustHold(it)
                     ? " lies outside; it has to be put right (step "
-                    : " lies outside, and no reason is given (step ")
+                    : it.standing() == Value.Standing.NO_BEFORE
+                        ? " can't be compared, and no reason is given (step "
+                        : " lies outside, and no reason is given (step ")
                 + it.step().number()
                 + ").");
       }

@@ -8,6 +8,7 @@ import org.loomwright.model.design.Act;
 import org.loomwright.model.design.Answer;
 import org.loomwright.model.design.Ask;
 import org.loomwright.model.design.Band;
+import org.loomwright.model.design.MeterNumber;
 import org.loomwright.model.design.Step;
 import org.loomwright.model.design.StepKind;
 import org.loomwright.model.job.JobState;
@@ -54,7 +55,7 @@ public record Question(JobWork work, Step step, Ask ask) {
   }
 
   /** The answer in whose band a number lies. */
-  public Optional<Answer> answer(Meter.Number number) {
+  public Optional<Answer> answer(MeterNumber number) {
     return ask.answers().stream()
         .filter(
             it ->

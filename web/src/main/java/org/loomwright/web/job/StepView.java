@@ -82,8 +82,9 @@ public record StepView(JobWork work, Step step) {
         .findFirst()
         .map(
             it ->
-                it.value()
-                    + " lies outside; put it right and take the value again"
+                (it.standing() == Value.Standing.NO_BEFORE
+                        ? "the value before the work is missing; take it if it still can be"
+                        : it.value() + " lies outside; put it right and take the value again")
                     + (strict ? "" : ", or give the reason below"))
         .orElse(
             "write the values down first"
