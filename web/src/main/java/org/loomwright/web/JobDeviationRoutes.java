@@ -81,7 +81,8 @@ final class JobDeviationRoutes implements Routes {
         new StepView(at.work(), at.step())
             .excusable().stream().filter(it -> it.reading().id().equals(reading)).findFirst();
     if (value.isEmpty()) {
-      refuse(ctx, at, typed, new Problem("", "", "", "there is no such value to give a reason for"));
+      refuse(
+          ctx, at, typed, new Problem("", "", "", "there is no such value to give a reason for"));
     } else if (why.isEmpty()) {
       refuse(ctx, at, typed, new Problem("", REASON, "", "write why it may stay so"));
     } else {
@@ -91,9 +92,7 @@ final class JobDeviationRoutes implements Routes {
   }
 
   private static Optional<Deviation> known(JobStepRoutes.At at, String was) {
-    return at.work().deviations(at.step()).stream()
-        .filter(it -> it.was().equals(was))
-        .findFirst();
+    return at.work().deviations(at.step()).stream().filter(it -> it.was().equals(was)).findFirst();
   }
 
   /** Adds a note, or gives the same one its reason. */

@@ -7,8 +7,8 @@ final class JobName {
   private JobName() {}
 
   /**
-   * Keeps the name that was typed into a form that is refused or asked about, so that it need not be
-   * typed again with the next.
+   * Keeps the name that was typed into a form that is refused or asked about, so that it need not
+   * be typed again with the next.
    */
   static void keep(Context ctx) {
     String typed = JobAccess.said(ctx, Saver.WHO);

@@ -67,8 +67,7 @@ final class JobNumberRoutes implements Routes {
     JobView view = found.get();
     Job job = view.job();
     String number = JobAccess.said(ctx, PART_NUMBER);
-    Map<String, String> typed =
-        Map.of(PART_NUMBER, number, SERIAL, JobAccess.said(ctx, SERIAL));
+    Map<String, String> typed = Map.of(PART_NUMBER, number, SERIAL, JobAccess.said(ctx, SERIAL));
     Map<String, String> wrong = new LinkedHashMap<>();
     List<String> numbers = view.numbers().stream().map(PartNumber::id).toList();
     if (job.state() != JobState.UNDER_WAY) {

@@ -115,8 +115,7 @@ final class JobSurveyRoutes implements Routes {
     JobView view = found.get();
     Map<String, String> typed = new LinkedHashMap<>();
     CARRIED.forEach(it -> typed.put(it, JobAccess.said(ctx, it)));
-    Optional<Question> question =
-        find(view.work().orElseThrow(), JobAccess.said(ctx, QUESTION));
+    Optional<Question> question = find(view.work().orElseThrow(), JobAccess.said(ctx, QUESTION));
     if (question.isEmpty() || view.job().isOver()) {
       Problem why =
           view.job().isOver()

@@ -99,8 +99,7 @@ class JobRulesTest {
   }
 
   private static HttpResponse<String> reason(String id, String step, String reading, String why) {
-    return post(
-        "/job/" + id + "/reason", "step", step, "reading", reading, "reason", why);
+    return post("/job/" + id + "/reason", "step", step, "reading", reading, "reason", why);
   }
 
   private static HttpResponse<String> answer(String id, String trait, String... fields) {
@@ -145,10 +144,8 @@ class JobRulesTest {
     assertThat(page)
         .contains("Leave the fuse out", "Do not go on before it is put right and taken again")
         .doesNotContain("name=\"done\" value=\"yes\"", "A value has to stay outside");
-    String note =
-        jobs.way().get(at(SHORT)).readings().get(0).name() + ": 0.2 k\u03a9";
-    assertKept(
-        post("/job/short/otherwise", "step", SHORT, "was", note, "why", "it will be fine"));
+    String note = jobs.way().get(at(SHORT)).readings().get(0).name() + ": 0.2 k\u03a9";
+    assertKept(post("/job/short/otherwise", "step", SHORT, "was", note, "why", "it will be fine"));
     assertRefused(tick("short", SHORT), "lies outside");
     String fuse = jobs.way().get(at(SHORT) + 2).id();
     assertThat(fuse).startsWith("fuse/");
@@ -199,8 +196,7 @@ class JobRulesTest {
         take("swapped", "measure/drop", "drop-feed/heater/main/1", "-0.1"), "leads of the meter");
     assertKept(take("swapped", "measure/drop", "drop-feed/heater/main/1", "-0"));
     assertKept(answer("probes", "tow-prep", "value", "no"));
-    HttpResponse<String> below =
-        answer("probes", "rear-feed", "number", "-12.1", "power", "on");
+    HttpResponse<String> below = answer("probes", "rear-feed", "number", "-12.1", "power", "on");
     assertRefused(below, "leads of the meter are swapped");
     assertThat(job("probes").answers()).doesNotContainKey("rear-feed");
   }
@@ -224,8 +220,7 @@ class JobRulesTest {
         post(form, "basedOn", number("wrong"), "partNumber", numbers.get(0)),
         "it has to be " + numbers.get(1));
     assertKept(
-        post(
-            form, "basedOn", number("wrong"), "partNumber", numbers.get(1), "serial", "000031"));
+        post(form, "basedOn", number("wrong"), "partNumber", numbers.get(1), "serial", "000031"));
     assertThat(job("wrong").partNumber()).contains(numbers.get(1));
     assertThat(job("wrong").serial()).contains("000031");
     assertThat(browser.get("/job/wrong/sign").body()).doesNotContain("does not serve");
@@ -291,8 +286,7 @@ class JobRulesTest {
   void aNameIsTypedOnce() {
     jobs.underWay("named", at("act/reconnect"));
     ready("named");
-    HttpResponse<String> touches =
-        answer("named", "step-before", "value", "left", "from", "steps");
+    HttpResponse<String> touches = answer("named", "step-before", "value", "left", "from", "steps");
     assertThat(touches.statusCode()).as(touches.body()).isEqualTo(422);
     assertThat(touches.body())
         .contains("That touches what is done", "name=\"from\" value=\"steps\"")

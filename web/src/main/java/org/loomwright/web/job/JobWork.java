@@ -13,7 +13,6 @@ import org.loomwright.model.design.Step;
 import org.loomwright.model.design.StepKind;
 import org.loomwright.model.job.Deviation;
 import org.loomwright.model.job.Job;
-import org.loomwright.model.job.JobState;
 import org.loomwright.model.vehicle.Undo;
 import org.loomwright.papers.hand.GuidePrint;
 import org.loomwright.planner.walk.GuideWalk;
@@ -93,9 +92,7 @@ public final class JobWork {
    * its values stands open, as one does that turned out otherwise afterwards.
    */
   public boolean isDone(Step step) {
-    return step.ask().isPresent()
-        ? walk.isAnswered(step)
-        : isTicked(step) && open(step).isEmpty();
+    return step.ask().isPresent() ? walk.isAnswered(step) : isTicked(step) && open(step).isEmpty();
   }
 
   /** How many steps of the way are done. */
@@ -116,9 +113,7 @@ public final class JobWork {
   /** Steps done that the answers do not lead to, those of the vehicle as it was thought to be. */
   public List<Step> astray() {
     List<String> ids = walk.stages().stream().map(it -> it.step().id()).toList();
-    return guide().steps().stream()
-        .filter(it -> isTicked(it) && !ids.contains(it.id()))
-        .toList();
+    return guide().steps().stream().filter(it -> isTicked(it) && !ids.contains(it.id())).toList();
   }
 
   /**
@@ -242,68 +237,7 @@ public final class JobWork {
 
   /** What stands against the sign-off, in words; empty when nothing does. */
   public List<String> against() {
-    List<String> against = new ArrayList<>();
-    if (job.state() != JobState.UNDER_WAY) {
-      against.add("The work is " + job.state().words() + ", not under way.");
-      return against;
-    }
-    if (isOfOtherGuide()) {
-      against.add(
-          "It was begun by another guide ("
-              + job.guide().orElse("")
-              + ") than this one ("
-              + print
-              + ").");
-    }
-    if (job.partNumber().isEmpty()) {
-      against.add("No part number is written down.");
-    }
-    wrongNumber().ifPresent(it -> against.add("Part number " + it + "."));
-    walk.openQuestion()
-        .ifPresent(it -> against.add("The question of step " + it.number() + " is open."));
-    if (!walk.isServed()) {
-      against.add("The kit is not made for a vehicle with these answers.");
-    }
-    numbers(way.stream().filter(it -> !isDone(it) && !isTicked(it)).toList())
-        .ifPresent(it -> against.add("Not done yet: " + it + "."));
-    numbers(astray())
-        .ifPresent(
-            it -> against.add("Done, but not called for by the answers: " + it + "; undo them."));
-    List<Value> open = values().stream().filter(this::isOpen).toList();
-    List<Value> missing = open.stream().filter(it -> it.value().isBlank()).toList();
-    numbers(missing.stream().map(Value::step).distinct().toList())
-        .ifPresent(
-            it ->
-                against.add(
-                    "Not taken yet: "
-                        + (missing.size() == 1 ? "a value at " : missing.size() + " values at ")
-                        + it
-                        + "."));
-    for (Value it : open) {
-      if (!missing.contains(it)) {
-        against.add(
-            it.title()
-                + ": "
-                + it.value()
-                + (mustHold(it)
-                    ? " lies outside; it has to be put right (step "
-                    : it.standing() == Value.Standing.NO_BEFORE
-                        ? " can't be compared, and no reason is given (step "
-                        : " lies outside, and no reason is given (step ")
-                + it.step().number()
-                + ").");
-      }
-    }
-    for (Deviation it : job.deviations()) {
-      if (it.why().isEmpty()) {
-        against.add(
-            "What was otherwise is not settled"
-                + step(it).map(step -> " (step " + step.number() + ")").orElse("")
-                + ": "
-                + it.was());
-      }
-    }
-    return against;
+    return Against.of(this);
   }
 
   /** "step 4" or "steps 4, 7 and 9 to 12"; empty for none. */
