@@ -7,13 +7,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
+import org.loomwright.model.design.MeterNumber;
 import org.loomwright.model.design.ReadingKind;
 import org.loomwright.model.design.Step;
-import org.loomwright.model.job.Deviation;
 import org.loomwright.model.job.Job;
 import org.loomwright.model.job.JobState;
 import org.loomwright.model.job.Taken;
 import org.loomwright.model.workspace.Problem;
+import org.loomwright.web.job.BelowZero;
 import org.loomwright.web.job.JobText;
 import org.loomwright.web.job.JobView;
 import org.loomwright.web.job.JobWork;
@@ -22,9 +24,11 @@ import org.loomwright.web.job.StepView;
 import org.loomwright.web.job.Value;
 import org.loomwright.web.shop.Href;
 
-/** The steps of the guide as a job takes them: ticks, values, and what was otherwise. */
+/** The steps of the guide as a job takes them: ticks and values. */
 final class JobStepRoutes implements Routes {
-  private static final String STEP = "step";
+  /** Form field and parameter: id of a step in forms, its number in addresses. */
+  static final String STEP = "step";
+
   private static final List<String> FIELDS = List.of("was", "why", "photo");
 
   private final JobAccess jobs;
@@ -39,8 +43,6 @@ final class JobStepRoutes implements Routes {
     if (jobs.hasStore()) {
       routes.post("/job/{id}/tick", this::tick);
       routes.post("/job/{id}/take", this::take);
-      routes.post("/job/{id}/otherwise", this::otherwise);
-      routes.post("/job/{id}/settle", this::settle);
     }
   }
 
@@ -78,14 +80,14 @@ final class JobStepRoutes implements Routes {
   }
 
   /** What a form at a step is about. */
-  private record At(JobView view, JobWork work, Step step) {
+  record At(JobView view, JobWork work, Step step) {
     Job job() {
       return view.job();
     }
   }
 
   /** The step a form is about; when it can't be worked on, the page says why. */
-  private Optional<At> at(Context ctx) {
+  static Optional<At> at(JobAccess jobs, Context ctx) {
     Optional<JobView> view = jobs.find(ctx).filter(it -> jobs.isReady(ctx, it));
     if (view.isEmpty()) {
       return Optional.empty();
@@ -94,7 +96,7 @@ final class JobStepRoutes implements Routes {
     Optional<Step> step = work.guide().step(JobAccess.said(ctx, STEP));
     String trouble = trouble(view.get().job(), work, step);
     if (!trouble.isEmpty()) {
-      refuse(ctx, view.get(), step, Map.of(), List.of(new Problem("", "", "", trouble)));
+      refuse(jobs, ctx, view.get(), step, Map.of(), List.of(new Problem("", "", "", trouble)));
       return Optional.empty();
     }
     return Optional.of(new At(view.get(), work, step.orElseThrow()));
@@ -113,7 +115,9 @@ final class JobStepRoutes implements Routes {
         : "";
   }
 
-  private void refuse(
+  /** Says at a step why a form was refused. */
+  static void refuse(
+      JobAccess jobs,
       Context ctx,
       JobView view,
       Optional<Step> step,
@@ -121,6 +125,7 @@ final class JobStepRoutes implements Routes {
       List<Problem> problems) {
     List<String> fields = new ArrayList<>(FIELDS);
     fields.addAll(typed.keySet());
+    JobName.keep(ctx);
     JobAccess.refuse(ctx);
     page(jobs, ctx, view, step, typed, JobAccess.wrong(problems, fields));
   }
@@ -128,19 +133,19 @@ final class JobStepRoutes implements Routes {
   private void save(
       Context ctx,
       At at,
-      java.util.function.UnaryOperator<JobText> change,
+      UnaryOperator<JobText> change,
       Map<String, String> typed,
       String back,
       String done) {
     List<Problem> problems =
         jobs.save(ctx, at.job(), PageWriter.number(ctx, "basedOn"), change, back, done);
     if (!problems.isEmpty()) {
-      refuse(ctx, at.view(), Optional.of(at.step()), typed, problems);
+      refuse(jobs, ctx, at.view(), Optional.of(at.step()), typed, problems);
     }
   }
 
   private void tick(Context ctx) {
-    Optional<At> found = at(ctx);
+    Optional<At> found = at(jobs, ctx);
     if (found.isEmpty()) {
       return;
     }
@@ -149,6 +154,7 @@ final class JobStepRoutes implements Routes {
     String against = done ? againstTick(at) : againstUntick(at);
     if (!against.isEmpty()) {
       refuse(
+          jobs,
           ctx,
           at.view(),
           Optional.of(at.step()),
@@ -180,9 +186,10 @@ final class JobStepRoutes implements Routes {
     if (!view.before().isEmpty()) {
       return "first comes " + view.before();
     }
-    return view.hasValues()
-        ? ""
-        : "write the values down first, or say below why one can't be taken";
+    return at.work()
+        .wrongNumber()
+        .map(it -> "part number " + it + "; get the right kit, or write its number anew")
+        .orElse(view.mend());
   }
 
   private static String againstUntick(At at) {
@@ -197,7 +204,7 @@ final class JobStepRoutes implements Routes {
   }
 
   private void take(Context ctx) {
-    Optional<At> found = at(ctx);
+    Optional<At> found = at(jobs, ctx);
     if (found.isEmpty()) {
       return;
     }
@@ -216,7 +223,7 @@ final class JobStepRoutes implements Routes {
       problems.add(new Problem("", "", "", "write down at least one value"));
     }
     if (!problems.isEmpty()) {
-      refuse(ctx, at.view(), Optional.of(at.step()), typed, problems);
+      refuse(jobs, ctx, at.view(), Optional.of(at.step()), typed, problems);
       return;
     }
     save(
@@ -240,96 +247,17 @@ final class JobStepRoutes implements Routes {
         problems.add(new Problem("", it.field(), text, no.words()));
         return;
       }
-      kept = ((Meter.Number) read).meter().words();
+      MeterNumber number = ((Meter.Number) read).meter();
+      Optional<String> below = BelowZero.wrong(number, it.reading().band().stream().toList());
+      if (below.isPresent()) {
+        problems.add(new Problem("", it.field(), text, below.get()));
+        return;
+      }
+      kept = number.words();
     } else if (it.reading().kind() == ReadingKind.WORKS && Meter.works(text).isEmpty()) {
       problems.add(new Problem("", it.field(), text, "say yes or no"));
       return;
     }
     taken.add(new Taken(it.reading().id(), it.reading().name(), kept, wanted));
-  }
-
-  private void otherwise(Context ctx) {
-    Optional<At> found = at(ctx);
-    if (found.isEmpty()) {
-      return;
-    }
-    At at = found.get();
-    String was = JobAccess.said(ctx, "was");
-    Map<String, String> typed = new LinkedHashMap<>();
-    typed.put("was", was);
-    typed.put("why", JobAccess.said(ctx, "why"));
-    Deviation added =
-        new Deviation(
-            Optional.of(at.step().id()), was, JobAccess.typed(ctx, "why"), Optional.empty());
-    boolean known = at.work().deviations(at.step()).stream().anyMatch(it -> it.was().equals(was));
-    if (was.isEmpty() || known) {
-      String words =
-          known ? "this is noted here already" : "write what it looks like, or what you did";
-      refuse(
-          ctx,
-          at.view(),
-          Optional.of(at.step()),
-          typed,
-          List.of(new Problem("", "was", was, words)));
-      return;
-    }
-    // Notes of two people stand beside each other, so this is added to what there is now.
-    List<Problem> problems =
-        jobs.save(
-            ctx,
-            at.job(),
-            at.view().basedOn(),
-            it -> it.deviation(added),
-            Href.jobStep(at.job().id(), at.step().number()),
-            "otherwise at step " + at.step().number());
-    if (!problems.isEmpty()) {
-      refuse(ctx, at.view(), Optional.of(at.step()), typed, problems);
-    }
-  }
-
-  /** Gives a deviation its reason; it may be at no step. */
-  private void settle(Context ctx) {
-    Optional<JobView> view = jobs.find(ctx);
-    if (view.isEmpty()) {
-      return;
-    }
-    Job job = view.get().job();
-    Optional<String> why = JobAccess.typed(ctx, "settled");
-    Optional<Deviation> which =
-        job.deviations().stream()
-            .filter(it -> it.was().equals(JobAccess.said(ctx, "was")))
-            .filter(it -> it.step().orElse("").equals(JobAccess.said(ctx, STEP)))
-            .findFirst();
-    String back = Back.of(ctx);
-    List<Problem> problems;
-    if (job.isOver() || which.isEmpty() || why.isEmpty()) {
-      problems =
-          List.of(
-              job.isOver()
-                  ? JobAccess.OVER
-                  : new Problem("", "", "", "write why it may stay so, or what was done about it"));
-    } else {
-      problems =
-          jobs.save(
-              ctx,
-              job,
-              view.get().basedOn(),
-              it -> it.settle(which.get(), why.get()),
-              back,
-              "settled: " + which.get().was());
-    }
-    if (!problems.isEmpty()) {
-      JobAccess.refuse(ctx);
-      jobs.show(
-          ctx,
-          view.get(),
-          job.name(),
-          "job.jte",
-          Map.of(
-              "problems",
-              problems.stream().map(Problem::words).toList(),
-              "releases",
-              jobs.store().releases().of(job.kit())));
-    }
   }
 }

@@ -56,6 +56,8 @@ final class Site {
             new JobStateRoutes(jobs),
             new JobSurveyRoutes(jobs),
             new JobStepRoutes(jobs),
+            new JobDeviationRoutes(jobs),
+            new JobNumberRoutes(jobs),
             new JobPhotoRoutes(jobs),
             new StockRoutes(bench, writer),
             new NewRoutes(bench, writer, saver, jobs),

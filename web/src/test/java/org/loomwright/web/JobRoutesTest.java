@@ -236,7 +236,16 @@ class JobRoutesTest {
     ready("/job/half");
     String question = question("rear-feed");
     HttpResponse<String> asked =
-        post("/job/half/survey", "question", question, "number", "0.2", "basedOn", number("half"));
+        post(
+            "/job/half/survey",
+            "question",
+            question,
+            "number",
+            "0.2",
+            "power",
+            "on",
+            "basedOn",
+            number("half"));
     assertThat(asked.statusCode()).isEqualTo(422);
     assertThat(asked.body()).contains("That touches what is done", "Lay lead L1");
     HttpResponse<String> sure =
@@ -246,6 +255,8 @@ class JobRoutesTest {
             question,
             "number",
             "0.2 V",
+            "power",
+            "on",
             "basedOn",
             number("half"),
             "sure",

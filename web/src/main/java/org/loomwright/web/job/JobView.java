@@ -102,9 +102,7 @@ public record JobView(
 
   /** Part numbers this vehicle can need: those sure to fit, or all that may. */
   public List<PartNumber> numbers() {
-    return work.map(
-            it -> it.walk().fitting().isEmpty() ? it.walk().possibleNumbers() : it.walk().fitting())
-        .orElse(List.of());
+    return work.map(JobWork::numbers).orElse(List.of());
   }
 
   /** Whether an answer still to come may ask for another part number. */
@@ -114,14 +112,7 @@ public record JobView(
 
   /** Whether the part number written down can't serve this vehicle. */
   public boolean isWrongNumber() {
-    return job.partNumber()
-        .filter(id -> work.isPresent())
-        .filter(
-            id ->
-                work.get().walk().isServed()
-                    && work.get().walk().possibleNumbers().stream()
-                        .noneMatch(it -> it.id().equals(id)))
-        .isPresent();
+    return work.flatMap(JobWork::wrongNumber).isPresent();
   }
 
   /** Cases that are sure. */
@@ -168,12 +159,21 @@ public record JobView(
           : Optional.of(
               new Next("Begin fitting", survey + "#begin", "All questions are answered."));
     }
+    if (it.wrongNumber().isPresent()) {
+      return Optional.of(
+          new Next(
+              "Stop: another part number is needed",
+              Href.job(job.id(), "number"),
+              it.wrongNumber().get() + "."));
+    }
     if (it.next().isPresent()) {
       return Optional.of(
           new Next(
               "Step " + it.next().get().number() + ": " + it.next().get().title(),
               steps,
-              it.leftCount() + " steps left on this way, as far as it is known."));
+              it.leftCount()
+                  + (it.leftCount() == 1 ? " step" : " steps")
+                  + " left on this way, as far as it is known."));
     }
     return it.against().isEmpty()
         ? Optional.of(new Next("Sign off", Href.job(job.id(), "sign"), "All is done."))

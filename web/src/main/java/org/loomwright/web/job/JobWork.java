@@ -7,12 +7,12 @@ import java.util.Map;
 import java.util.Optional;
 import org.loomwright.model.design.Act;
 import org.loomwright.model.design.Guide;
+import org.loomwright.model.design.PartNumber;
 import org.loomwright.model.design.Reading;
 import org.loomwright.model.design.Step;
 import org.loomwright.model.design.StepKind;
 import org.loomwright.model.job.Deviation;
 import org.loomwright.model.job.Job;
-import org.loomwright.model.job.JobState;
 import org.loomwright.model.vehicle.Undo;
 import org.loomwright.papers.hand.GuidePrint;
 import org.loomwright.planner.walk.GuideWalk;
@@ -82,9 +82,17 @@ public final class JobWork {
     return job.guide().filter(it -> !it.equals(print)).isPresent();
   }
 
-  /** Whether a step is done; a question is when it is answered. */
+  /** Whether a step was ticked. */
+  public boolean isTicked(Step step) {
+    return job.done().contains(step.id());
+  }
+
+  /**
+   * Whether a step is done: a question when it is answered, any other when it is ticked and none of
+   * its values stands open, as one does that turned out otherwise afterwards.
+   */
   public boolean isDone(Step step) {
-    return step.ask().isPresent() ? walk.isAnswered(step) : job.done().contains(step.id());
+    return step.ask().isPresent() ? walk.isAnswered(step) : isTicked(step) && open(step).isEmpty();
   }
 
   /** How many steps of the way are done. */
@@ -105,9 +113,7 @@ public final class JobWork {
   /** Steps done that the answers do not lead to, those of the vehicle as it was thought to be. */
   public List<Step> astray() {
     List<String> ids = walk.stages().stream().map(it -> it.step().id()).toList();
-    return guide().steps().stream()
-        .filter(it -> job.done().contains(it.id()) && !ids.contains(it.id()))
-        .toList();
+    return guide().steps().stream().filter(it -> isTicked(it) && !ids.contains(it.id())).toList();
   }
 
   /**
@@ -134,7 +140,7 @@ public final class JobWork {
     return !isGate(step) || at < 0
         ? List.of()
         : way.subList(at + 1, way.size()).stream()
-            .filter(it -> it.ask().isEmpty() && isDone(it))
+            .filter(it -> it.ask().isEmpty() && isTicked(it))
             .toList();
   }
 
@@ -166,6 +172,52 @@ public final class JobWork {
     return List.copyOf(values.values());
   }
 
+  /** Values of a step that stand open. */
+  public List<Value> open(Step step) {
+    return values(step).stream().filter(this::isOpen).toList();
+  }
+
+  /** Whether a value lets neither its step be done nor the job be signed off. */
+  public boolean isOpen(Value it) {
+    return it.isOpen() || mustHold(it) && it.standing() != Value.Standing.HOLDS;
+  }
+
+  /**
+   * Whether no reason makes up for a value: one measured while the battery is isolated says whether
+   * power may come onto a lead at all.
+   */
+  public boolean mustHold(Value it) {
+    return it.step().kind() == StepKind.MEASURE && it.step().live().filter(on -> !on).isPresent();
+  }
+
+  /** Whether power is off by the steps ticked. */
+  public boolean isPowerOff() {
+    return way.stream()
+        .filter(this::isTicked)
+        .flatMap(it -> it.act().stream())
+        .filter(JobWork::switches)
+        .reduce((earlier, last) -> last)
+        .filter(Act.Isolate.class::isInstance)
+        .isPresent();
+  }
+
+  /** Part numbers this vehicle can need: those sure to fit, or all that may. */
+  public List<PartNumber> numbers() {
+    return walk.fitting().isEmpty() ? walk.possibleNumbers() : walk.fitting();
+  }
+
+  /** What is wrong with the part number written down; empty when it can serve this vehicle. */
+  public Optional<String> wrongNumber() {
+    return job.partNumber()
+        .filter(id -> walk.isServed())
+        .filter(id -> walk.possibleNumbers().stream().noneMatch(it -> it.id().equals(id)))
+        .map(
+            id ->
+                id
+                    + " does not serve a vehicle with these answers; right is "
+                    + String.join(" or ", numbers().stream().map(PartNumber::id).toList()));
+  }
+
   /** Values that the way asks for, as far as it is known. */
   public List<Value> values() {
     return way.stream().flatMap(it -> values(it).stream()).toList();
@@ -185,64 +237,7 @@ public final class JobWork {
 
   /** What stands against the sign-off, in words; empty when nothing does. */
   public List<String> against() {
-    List<String> against = new ArrayList<>();
-    if (job.state() != JobState.UNDER_WAY) {
-      against.add("The work is " + job.state().words() + ", not under way.");
-      return against;
-    }
-    if (isOfOtherGuide()) {
-      against.add(
-          "It was begun by another guide ("
-              + job.guide().orElse("")
-              + ") than this one ("
-              + print
-              + ").");
-    }
-    if (job.partNumber().isEmpty()) {
-      against.add("No part number is written down.");
-    }
-    walk.openQuestion()
-        .ifPresent(it -> against.add("The question of step " + it.number() + " is open."));
-    if (!walk.isServed()) {
-      against.add("The kit is not made for a vehicle with these answers.");
-    }
-    numbers(way.stream().filter(it -> !isDone(it)).toList())
-        .ifPresent(it -> against.add("Not done yet: " + it + "."));
-    numbers(astray())
-        .ifPresent(
-            it -> against.add("Done, but not called for by the answers: " + it + "; undo them."));
-    List<Value> open = values().stream().filter(Value::isOpen).toList();
-    List<Value> missing =
-        open.stream().filter(it -> it.standing() == Value.Standing.MISSING).toList();
-    numbers(missing.stream().map(Value::step).distinct().toList())
-        .ifPresent(
-            it ->
-                against.add(
-                    "Not taken yet: "
-                        + (missing.size() == 1 ? "a value at " : missing.size() + " values at ")
-                        + it
-                        + "."));
-    for (Value it : open) {
-      if (!missing.contains(it)) {
-        against.add(
-            it.title()
-                + ": "
-                + it.value()
-                + " lies outside, and no reason is given (step "
-                + it.step().number()
-                + ").");
-      }
-    }
-    for (Deviation it : job.deviations()) {
-      if (it.why().isEmpty()) {
-        against.add(
-            "What was otherwise is not settled"
-                + step(it).map(step -> " (step " + step.number() + ")").orElse("")
-                + ": "
-                + it.was());
-      }
-    }
-    return against;
+    return Against.of(this);
   }
 
   /** "step 4" or "steps 4, 7 and 9 to 12"; empty for none. */

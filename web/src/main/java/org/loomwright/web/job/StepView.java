@@ -56,10 +56,39 @@ public record StepView(JobWork work, Step step) {
     return work.values(step);
   }
 
-  /** Whether all its values are written down, or it is said why not. */
+  /** Values that stand open. */
+  public List<Value> open() {
+    return work.open(step);
+  }
+
+  /** Values that stand open and may stay so for a reason. */
+  public List<Value> excusable() {
+    return open().stream().filter(it -> !work.mustHold(it)).toList();
+  }
+
+  /** Whether all its values are written down. */
   public boolean hasValues() {
-    return values().stream()
-        .allMatch(it -> it.settled() || it.standing() != Value.Standing.MISSING);
+    return open().stream().noneMatch(it -> it.value().isBlank());
+  }
+
+  /** What to do about its values before it is done; empty when none stands open. */
+  public String mend() {
+    if (open().isEmpty()) {
+      return "";
+    }
+    boolean strict = excusable().isEmpty();
+    return open().stream()
+        .filter(it -> !it.value().isBlank())
+        .findFirst()
+        .map(
+            it ->
+                (it.standing() == Value.Standing.NO_BEFORE
+                        ? "the value before the work is missing; take it if it still can be"
+                        : it.value() + " lies outside; put it right and take the value again")
+                    + (strict ? "" : ", or give the reason below"))
+        .orElse(
+            "write the values down first"
+                + (strict ? "" : ", or say below why one can't be taken"));
   }
 
   /** What was otherwise at it. */

@@ -6,8 +6,8 @@
   const targets = new Set();
   for (const area of document.querySelectorAll(areas)) {
     const inside = area.matches('summary') ? [area] :
-      area.querySelectorAll('a[href], button, input:not([type=hidden]):not([type=radio]), ' +
-        'select, textarea, summary, label:has(input[type=radio])');
+      area.querySelectorAll('a[href], button, input:not([type=hidden], [type=radio], [type=checkbox]), ' +
+        'select, textarea, summary, label:has(input:is([type=radio], [type=checkbox]))');
     for (const it of inside) targets.add(it);
   }
   return [...targets]

@@ -18,6 +18,7 @@ final class Fitter {
   private final Page page;
   private final Map<String, String> answers;
   private final Map<String, String> values = new LinkedHashMap<>();
+  private String reason = "";
 
   /**
    * @param answers part of a question's title to the answer to press, or the number to type
@@ -28,10 +29,18 @@ final class Fitter {
     this.answers = answers;
   }
 
-  /** Types this where the guide asks for a value, in place of one that holds. */
-  Fitter measures(String name, String value) {
+  /** Types this where the guide asks for a value, and gives the reason why it may lie outside. */
+  Fitter measures(String name, String value, String why) {
     values.put(name, value);
+    reason = why;
     return this;
+  }
+
+  /** Ticks what has to be read and seen to before the question that is shown. */
+  void first() {
+    for (Locator it : page.locator(".job-first input[type=checkbox]").all()) {
+      it.check();
+    }
   }
 
   /** Answers the question that is shown. */
@@ -43,6 +52,7 @@ final class Fitter {
             .map(Map.Entry::getValue)
             .findFirst()
             .orElseThrow(() -> new AssertionError("no answer to " + title));
+    first();
     if (page.locator("#number").count() > 0) {
       page.locator("#number").fill(answer);
       person.leave(() -> page.getByText("Take this value").click());
@@ -70,6 +80,11 @@ final class Fitter {
       String before = page.locator("input[name=basedOn]").first().inputValue();
       person.button("Write the values down").click();
       assertThat(page.locator("input[name=basedOn]").first()).not().hasValue(before);
+      if (page.locator(".job-done").count() == 0) {
+        person.unfold("A value has to stay outside");
+        page.locator("#reason").fill(reason);
+        person.press("Give the reason").sees("Settled: " + reason);
+      }
     }
     String now = page.locator("#step").innerText() + page.locator(".job-where").innerText();
     page.locator(".job-done").click();
