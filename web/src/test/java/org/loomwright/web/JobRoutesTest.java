@@ -12,6 +12,7 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -312,6 +313,62 @@ class JobRoutesTest {
     Instant begun = Instant.parse("2026-11-26T09:12:00Z");
     return GuideRecordText.write(
         GuideRecordMaker.of(job, jobs.plan(), GuidePrint.of(jobs.plan()), List.of(), begun, begun));
+  }
+
+  @Test
+  void theReleaseOfARecordIsTakenIn() throws IOException {
+    jobs.complete("full", false).survey("seen");
+    ready("/job/full");
+    ready("/job/seen");
+    String record = record(job("full"));
+    assertThat(record).contains("\"release\":1");
+    assertThat(upload("/job/seen/take-in", "file", "x.json", bytes(record)).body())
+        .contains("<li>Release: 1</li>");
+    assertThat(accept("seen", record).statusCode()).isEqualTo(303);
+    assertThat(job("seen").release()).contains(1);
+    assertSame(job("seen"), job("full"));
+  }
+
+  @Test
+  void aLaterRecordOfTheSameWorkCanTakeSomethingBack() throws IOException {
+    jobs.underWay("half", 34).underWay("less", 30);
+    ready("/job/half");
+    String less = record(job("less")).replace("12.1", "12.3");
+    HttpResponse<String> shown = upload("/job/half/take-in", "file", "x.json", bytes(less));
+    assertThat(shown.body())
+        .contains("Which counts?", "it may be an older one", "No longer done: steps", "12.3 V");
+    HttpResponse<String> unsaid = accept("half", less);
+    assertThat(unsaid.statusCode()).isEqualTo(422);
+    assertThat(unsaid.body()).contains("say which of the two counts");
+    Job before = job("half");
+    assertThat(accept("half", less, "counts", "job").statusCode()).isEqualTo(303);
+    assertSame(job("half"), before);
+    assertThat(accept("half", less, "counts", "record").statusCode()).isEqualTo(303);
+    assertThat(job("half").done()).isEqualTo(job("less").done());
+    assertThat(job("half").taken("answer/rear-feed").map(Taken::value)).contains("12.3 V");
+  }
+
+  @Test
+  void theRecordOfAnotherVehicleIsAskedAbout() throws IOException {
+    jobs.complete("full", false).underWay("empty", 0);
+    ready("/job/full");
+    String same = record(job("full")).replace("OST 417", "ost-417");
+    assertThat(upload("/job/empty/take-in", "file", "x.json", bytes(same)).body())
+        .doesNotContain("One vehicle?");
+    String other = record(job("full")).replace("OST 417", "NOR 88");
+    assertThat(upload("/job/empty/take-in", "file", "x.json", bytes(other)).body())
+        .contains("The record is of NOR 88, this job of OST 417.");
+    HttpResponse<String> unsaid = accept("empty", other);
+    assertThat(unsaid.statusCode()).isEqualTo(422);
+    assertThat(unsaid.body()).contains("say that it is the same vehicle");
+    assertThat(accept("empty", other, "same", "yes").statusCode()).isEqualTo(303);
+    assertThat(job("empty").vehicleNote()).isEqualTo("OST 417");
+  }
+
+  private HttpResponse<String> accept(String id, String record, String... more) {
+    List<String> fields = new ArrayList<>(List.of("basedOn", number(id), "record", record));
+    fields.addAll(List.of(more));
+    return post("/job/" + id + "/take-in/accept", fields.toArray(String[]::new));
   }
 
   @Test

@@ -123,7 +123,7 @@ public final class DemoJobs {
 
   /** A job that is surveyed, of a kit that is not released. */
   public DemoJobs survey(String id) {
-    return save(id, fresh(id).answer("step-before", Optional.of("none")));
+    return save(id, fresh(id).answer("step-before", "none"));
   }
 
   /** A job of the release on which so many steps are done. */
@@ -137,11 +137,9 @@ public final class DemoJobs {
     job.with("guide", Optional.of(GuidePrint.of(plan)));
     job.with("partNumber", Optional.of(plan.design().partNumbers().get(0).id()));
     job.with("serial", Optional.of("000017"));
-    job.parts(
-        ANSWERS,
-        done.stream().filter(it -> it.ask().isEmpty()).map(Step::id).toList(),
-        values(done),
-        List.of());
+    ANSWERS.forEach(job::answer);
+    done.stream().filter(it -> it.ask().isEmpty()).forEach(it -> job.done(it.id(), true));
+    values(done).forEach(job::taken);
     return job.taken(
         new Taken(
             GuideRecordTaker.MEASURED + "rear-feed",
