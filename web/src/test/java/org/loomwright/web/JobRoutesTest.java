@@ -11,7 +11,6 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -22,13 +21,11 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.loomwright.model.design.Step;
-import org.loomwright.model.hand.GuideRecordMaker;
 import org.loomwright.model.job.Deviation;
 import org.loomwright.model.job.Job;
 import org.loomwright.model.job.JobState;
 import org.loomwright.model.job.Taken;
 import org.loomwright.model.json.DocumentBinder;
-import org.loomwright.model.json.GuideRecordText;
 import org.loomwright.model.json.JsonText;
 import org.loomwright.papers.hand.GuidePrint;
 import org.loomwright.web.job.DemoJobs;
@@ -95,6 +92,10 @@ class JobRoutesTest {
       return job;
     }
     throw new AssertionError(store.text(DemoJobs.key(id)));
+  }
+
+  private String record(String id) {
+    return jobs.record(store.text(DemoJobs.key(id)));
   }
 
   private String number(String id) {
@@ -276,7 +277,7 @@ class JobRoutesTest {
     jobs.complete("full", false).underWay("empty", 0);
     ready("/job/full");
     Job entered = job("full");
-    String record = record(entered);
+    String record = record("full");
     HttpResponse<String> shown =
         upload("/job/empty/take-in", "file", "x.guide-record.json", bytes(record));
     assertThat(shown.statusCode()).as(shown.body()).isEqualTo(200);
@@ -312,18 +313,12 @@ class JobRoutesTest {
     assertThat(taken.guide()).isEqualTo(entered.guide());
   }
 
-  private String record(Job job) {
-    Instant begun = Instant.parse("2026-11-26T09:12:00Z");
-    return GuideRecordText.write(
-        GuideRecordMaker.of(job, jobs.plan(), GuidePrint.of(jobs.plan()), List.of(), begun, begun));
-  }
-
   @Test
   void theReleaseOfARecordIsTakenIn() throws IOException {
     jobs.complete("full", false).survey("seen");
     ready("/job/full");
     ready("/job/seen");
-    String record = record(job("full"));
+    String record = record("full");
     assertThat(record).contains("\"release\":1");
     assertThat(upload("/job/seen/take-in", "file", "x.json", bytes(record)).body())
         .contains("<li>Release: 1</li>");
@@ -336,7 +331,7 @@ class JobRoutesTest {
   void aLaterRecordOfTheSameWorkCanTakeSomethingBack() throws IOException {
     jobs.underWay("half", 34).underWay("less", 30);
     ready("/job/half");
-    String less = record(job("less")).replace("12.1", "12.3");
+    String less = record("less").replace("12.1", "12.3");
     HttpResponse<String> shown = upload("/job/half/take-in", "file", "x.json", bytes(less));
     assertThat(shown.body())
         .contains("Which counts?", "it may be an older one", "No longer done: steps", "12.3 V");
@@ -355,10 +350,10 @@ class JobRoutesTest {
   void theRecordOfAnotherVehicleIsAskedAbout() throws IOException {
     jobs.complete("full", false).underWay("empty", 0);
     ready("/job/full");
-    String same = record(job("full")).replace("OST 417", "ost-417");
+    String same = record("full").replace("OST 417", "ost-417");
     assertThat(upload("/job/empty/take-in", "file", "x.json", bytes(same)).body())
         .doesNotContain("One vehicle?");
-    String other = record(job("full")).replace("OST 417", "NOR 88");
+    String other = record("full").replace("OST 417", "NOR 88");
     assertThat(upload("/job/empty/take-in", "file", "x.json", bytes(other)).body())
         .contains("The record is of NOR 88, this job of OST 417.");
     HttpResponse<String> unsaid = accept("empty", other);
@@ -378,7 +373,7 @@ class JobRoutesTest {
   void otherRecordsAreRefusedInWords() throws IOException {
     jobs.complete("full", false).underWay("empty", 0);
     ready("/job/full");
-    String record = record(job("full"));
+    String record = record("full");
     String print = GuidePrint.of(jobs.plan());
     assertNotTaken(record.replace(print, "0123456789abcdef"), "another guide");
     assertNotTaken(record.replace("000017", "000018"), "serial");

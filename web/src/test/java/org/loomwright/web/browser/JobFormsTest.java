@@ -3,10 +3,13 @@ package org.loomwright.web.browser;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Route;
+import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.FilePayload;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -31,11 +34,49 @@ class JobFormsTest {
         BrowserSession session = BrowserSession.start()) {
       DemoJobs.in(store.store()).underWay("half", 5);
       try (BrowserWindow window = session.window(store.pages().address(), Manner.PHONE)) {
-        Page page = window.go("/job/half");
+        Page page = window.page();
+        page.navigate("/job/half");
         page.waitForCondition(() -> page.locator(".job-next").count() > 0);
         whatIsTypedStays(page);
         anUntouchedPageIsLoadedAnew(page);
         aPhotoIsSentOnce(page);
+        window.assertCalm();
+      }
+    }
+  }
+
+  /** A record of less than the job has, of another plate: both are asked about. */
+  @Test
+  void ofARecordAskWhatCounts() {
+    try (DemoStore store = DemoStore.in(folder);
+        BrowserSession session = BrowserSession.start()) {
+      DemoJobs jobs = DemoJobs.in(store.store()).underWay("half", 34).underWay("less", 20);
+      String record =
+          jobs.record(store.text(DemoJobs.key("less"))).replace("OST 417", "NOR 88");
+      try (BrowserWindow window = session.window(store.pages().address(), Manner.PHONE)) {
+        Page page = window.page();
+        page.navigate("/job/half/take-in");
+        page.locator("#text").waitFor(new Locator.WaitForOptions().setTimeout(240_000));
+        page.locator("#text").fill(record);
+        page.getByText("Show what it changes").click();
+        assertThat(page.getByText("The record is of NOR 88")).hasCount(1);
+        for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
+          window.prefer(scheme);
+          Accessibility.check(page);
+          Layout.checkFit(page);
+          Shots.keep(page, "take-in-" + scheme);
+        }
+        page.getByText("only what the job lacks is added").click();
+        page.getByText("It is the same vehicle").click();
+        if (page.locator("#who-accept").count() > 0) {
+          page.locator("#who-accept").fill("Ben Ortega");
+        }
+        page.getByText("Take it in", new Page.GetByTextOptions().setExact(true)).click();
+        assertThat(page.locator(".job-next")).hasCount(1);
+        page.getByText("Put vehicle, owner").click();
+        Accessibility.check(page);
+        Layout.checkFit(page);
+        Shots.keep(page, "facts");
         window.assertCalm();
       }
     }
