@@ -236,12 +236,7 @@ public final class GuideRecordTaker {
                           Optional.of(it.id()), odd.words(), Optional.empty(), Optional.empty())));
     }
     if (record.state() == GuideRecord.State.STOPPED && deviations.isEmpty()) {
-      deviations.add(
-          new Deviation(
-              Optional.empty(),
-              STOPPED,
-              Optional.empty(),
-              Optional.empty()));
+      deviations.add(new Deviation(Optional.empty(), STOPPED, Optional.empty(), Optional.empty()));
     }
     return deviations;
   }

@@ -95,8 +95,8 @@ public record JobParts(
   }
 
   /**
-   * The job with it taken in. What only the shop knows stays in any case: photos, and notes that are
-   * settled, made a finding, or at no step.
+   * The job with it taken in. What only the shop knows stays in any case: photos, and notes that
+   * are settled, made a finding, or at no step.
    */
   public Job onto(Job job, Counts counts) {
     boolean newer = counts == Counts.RECORD;

@@ -225,8 +225,7 @@ class GuideRecordTest {
     assertThat(replaced.answers()).as("seed %s", seed).isEqualTo(later.answers());
     assertThat(replaced.done()).containsExactlyInAnyOrderElementsOf(later.done());
     assertThat(replaced.taken()).containsExactlyInAnyOrderElementsOf(later.taken());
-    assertThat(replaced.deviations())
-        .containsExactlyInAnyOrderElementsOf(later.deviations());
+    assertThat(replaced.deviations()).containsExactlyInAnyOrderElementsOf(later.deviations());
     assertThat(added.answers()).containsAllEntriesOf(earlier.answers());
     assertThat(added.answers().keySet()).containsAll(later.answers().keySet());
     assertThat(added.done()).containsAll(earlier.done()).containsAll(later.done());
