@@ -28,7 +28,8 @@ for (const form of document.querySelectorAll("form[data-shrink]")) {
     }
     work = smaller(file)
       .then((it) => {
-        if (it !== file) {
+        // Another may have been chosen meanwhile.
+        if (it !== file && field.files[0] === file) {
           const files = new DataTransfer();
           files.items.add(it);
           field.files = files.files;
@@ -36,15 +37,23 @@ for (const form of document.querySelectorAll("form[data-shrink]")) {
       })
       .catch(() => undefined);
   });
+  const button = form.querySelector("button");
   form.addEventListener("submit", (event) => {
     if (form.dataset.ready === "yes") {
       return;
     }
     event.preventDefault();
+    // One tap sends it once, however long it takes.
+    button.disabled = true;
     // Not before this event is over: a form can't be sent while it is being sent.
     work.then(() => setTimeout(() => {
       form.dataset.ready = "yes";
-      form.requestSubmit(event.submitter);
+      form.requestSubmit();
     }));
+  });
+  // The way back in a browser may lead to the page as it was left.
+  window.addEventListener("pageshow", () => {
+    button.disabled = false;
+    delete form.dataset.ready;
   });
 }

@@ -39,9 +39,7 @@ final class JobAccess {
   /** So long a page of a job waits for the plan. */
   private static final Duration PATIENCE = Duration.ofMillis(1500);
 
-  static final Problem OVER =
-      new Problem(
-          "", "", "", "this job is over; open it again on its page, with a reason, to change it");
+  static final Problem OVER = Edits.OVER;
 
   private static final Problem TOO_OLD =
       new Problem("", "", "", "this page is too old to be saved; load it again and repeat it");
@@ -107,31 +105,73 @@ final class JobAccess {
     return new JobView.Photo(it.file(), it.shows().orElse(""), it.step().orElse(""), source);
   }
 
-  /** Shows a page of a job. */
+  /** Shows a page of a job; it knows as "typed" what a form said, if not told otherwise. */
   void show(Context ctx, JobView view, String title, String page, Map<String, Object> things) {
     Map<String, Object> all = new LinkedHashMap<>(things);
     all.put("view", view);
+    all.putIfAbsent("typed", sent(ctx));
     writer.show(ctx, shop(), title, page, all);
   }
 
+  /** Shows a job's own page. */
+  void front(Context ctx, JobView view) {
+    front(ctx, view, List.of(), Map.of());
+  }
+
+  private static Map<String, String> sent(Context ctx) {
+    return ctx.method() == HandlerType.POST && !Uploads.isUnread(ctx)
+        ? PageWriter.typed(ctx)
+        : Map.of();
+  }
+
   /**
-   * Shows a job's own page.
+   * Shows a job's own page with what a refused form of it said.
    *
    * @param problems why something asked for on it was not done
    */
   void front(Context ctx, JobView view, List<String> problems) {
+    front(ctx, view, problems, Map.of());
+  }
+
+  /**
+   * The same with what is wrong by field.
+   *
+   * @param wrong what is wrong, by field; "" for what concerns none
+   */
+  void front(Context ctx, JobView view, List<String> problems, Map<String, String> wrong) {
+    Job job = view.job();
+    Map<String, String> typed = sent(ctx);
+    Map<String, String> facts = new LinkedHashMap<>();
+    facts.put("vehicleNote", job.vehicleNote());
+    facts.put("owner", job.owner().orElse(""));
+    facts.put("when", job.when());
+    facts.put("by", job.by());
+    facts.put("serial", job.serial().orElse(""));
+    if (typed.containsKey("vehicleNote")) {
+      facts.putAll(typed);
+    }
     show(
         ctx,
         view,
-        view.job().name(),
+        job.name(),
         "job.jte",
         Map.of(
             "problems",
             problems,
+"wrong",
+            wrong,
+            "facts",
+            facts,
             "releases",
-            releases(view.job().kit()),
+            needsRelease(view) ? releases(job.kit()) : List.of(),
             "papers",
             JobPapers.of(view, bench.store())));
+  }
+
+  /** Whether a job names no release, or one whose guide is not the one it was begun by. */
+  static boolean needsRelease(JobView view) {
+    boolean other = view.work().filter(JobWork::isOfOtherGuide).isPresent();
+    return !view.job().isOver() && (view.job().release().isEmpty() || other);
   }
 
   /** Releases of a kit, newest first; none where there is no store. */
@@ -223,9 +263,12 @@ final class JobAccess {
     }
   }
 
-  /** Answers 422 with a page, what is wrong on it. */
+  /** Answers 422 with a page, what is wrong on it. A name that was typed is kept all the same. */
   static void refuse(Context ctx) {
     ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
+    if (!Uploads.isUnread(ctx)) {
+      typed(ctx, Saver.WHO).ifPresent(it -> Cookies.keep(ctx, Saver.WHO, it));
+    }
   }
 
   /** The document of a job. */

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.loomwright.model.design.Step;
 import org.loomwright.model.job.JobPhoto;
 import org.loomwright.model.picture.Picture;
@@ -20,6 +21,9 @@ import org.loomwright.web.shop.Href;
 
 /** Photos taken during a job, straight from the camera of a phone. */
 final class JobPhotoRoutes implements Routes {
+  /** What the id of a step can look like. */
+  private static final Pattern STEP = Pattern.compile("[^\\s\\p{Cntrl}]{1,200}");
+
   private final JobAccess jobs;
 
   JobPhotoRoutes(JobAccess jobs) {
@@ -45,9 +49,17 @@ final class JobPhotoRoutes implements Routes {
       return;
     }
     Uploads.Form form = (Uploads.Form) upload;
-    Optional<Step> step =
-        view.work().flatMap(it -> it.guide().step(form.field("step"))).stream().findFirst();
+    String sent = form.field("step");
+    Optional<Step> step = view.work().flatMap(it -> it.guide().step(sent));
+    // While there is no plan the step can't be looked up; the photo is not to lose it for that.
+    Optional<String> at =
+        view.work().isPresent()
+            ? step.map(Step::id)
+            : Optional.of(sent).filter(it -> STEP.matcher(it).matches());
     Map<String, String> wrong = new LinkedHashMap<>();
+    if (!sent.isEmpty() && at.isEmpty()) {
+      wrong.put("", "the guide has no such step");
+    }
     Optional<Signature> by = Saver.signature(ctx);
     if (view.job().isOver()) {
       wrong.put("", JobAccess.OVER.message());
@@ -62,7 +74,7 @@ final class JobPhotoRoutes implements Routes {
     }
     if (wrong.isEmpty()) {
       try {
-        keep(ctx, view, step, form, by.orElseThrow(), wrong);
+        keep(ctx, view, step, at, form, by.orElseThrow(), wrong);
       } catch (StoreException refusal) {
         wrong.put("photo", String.valueOf(refusal.getMessage()));
       }
@@ -76,6 +88,7 @@ final class JobPhotoRoutes implements Routes {
       Context ctx,
       JobView view,
       Optional<Step> step,
+      Optional<String> at,
       Uploads.Form form,
       Signature by,
       Map<String, String> wrong) {
@@ -86,7 +99,7 @@ final class JobPhotoRoutes implements Routes {
       return;
     }
     Optional<String> shows = Optional.of(form.field("shows").strip()).filter(it -> !it.isEmpty());
-    JobPhoto photo = new JobPhoto(name, shows, step.map(Step::id));
+    JobPhoto photo = new JobPhoto(name, shows, at);
     String back =
         step.map(it -> Href.jobStep(view.job().id(), it.number()))
             .orElseGet(() -> Href.job(view.job().id()) + "#photos");

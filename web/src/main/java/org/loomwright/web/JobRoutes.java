@@ -20,6 +20,7 @@ import org.loomwright.model.kit.Kit;
 import org.loomwright.model.workspace.Problem;
 import org.loomwright.store.Release;
 import org.loomwright.store.Revision;
+import org.loomwright.web.job.JobText;
 import org.loomwright.web.job.JobView;
 import org.loomwright.web.shop.Href;
 import org.loomwright.web.shop.Shop;
@@ -29,6 +30,10 @@ import tools.jackson.databind.node.ObjectNode;
 /** Jobs: the list, a new one, and where one stands. */
 public final class JobRoutes implements Routes {
   private static final List<String> FIELDS = List.of("kit", "vehicleNote", "owner", "who", "when");
+
+  private static final List<String> FACTS = List.of("vehicleNote", "owner", "when", "by", "serial");
+  private static final String WHICH_VEHICLE = "write which vehicle it is, such as its plate";
+  private static final String WHO_WORKS = "write who does the work";
 
   private final PageWriter writer;
   private final JobAccess jobs;
@@ -88,8 +93,10 @@ public final class JobRoutes implements Routes {
     if (jobs.hasStore()) {
       routes.get("/new/job", this::open);
       routes.post("/new/job", this::make);
+      routes.post("/job/{id}/facts", this::facts);
     }
     routes.get("/job/{id}", this::show);
+    routes.get("/job/{id}/basis", this::basis);
     routes.get("/job/{id}/values", this::values);
   }
 
@@ -117,7 +124,14 @@ public final class JobRoutes implements Routes {
   }
 
   private void show(Context ctx) {
-    jobs.find(ctx).ifPresent(it -> jobs.front(ctx, it, List.of()));
+    jobs.find(ctx).ifPresent(it -> jobs.front(ctx, it));
+  }
+
+  /** The part of a page that says how far the plan is, alone. */
+  private void basis(Context ctx) {
+    jobs.find(ctx)
+        .ifPresent(
+            it -> jobs.show(ctx, it, it.job().name(), "job-basis.jte", Map.of("apart", true)));
   }
 
   private void values(Context ctx) {
@@ -169,10 +183,10 @@ public final class JobRoutes implements Routes {
       wrong.put("kit", "there is no such release; choose one of the list");
     }
     if (typed.getOrDefault("vehicleNote", "").isEmpty()) {
-      wrong.put("vehicleNote", "write which vehicle it is, such as its plate");
+      wrong.put("vehicleNote", WHICH_VEHICLE);
     }
     if (typed.getOrDefault("who", "").isEmpty()) {
-      wrong.put("who", "write who does the work");
+      wrong.put("who", WHO_WORKS);
     }
     if (!wrong.isEmpty()) {
       JobAccess.refuse(ctx);
@@ -186,6 +200,56 @@ public final class JobRoutes implements Routes {
       JobAccess.refuse(ctx);
       form(ctx, typed, JobAccess.wrong(problems, FIELDS));
     }
+  }
+
+  /** Puts right what a job says of its vehicle, its owner and the people and the day. */
+  private void facts(Context ctx) {
+    Optional<JobView> view = jobs.find(ctx);
+    if (view.isEmpty()) {
+      return;
+    }
+    Job job = view.get().job();
+    Map<String, String> wrong = new LinkedHashMap<>();
+    if (job.isOver()) {
+      wrong.put("", JobAccess.OVER.message());
+    }
+    if (JobAccess.said(ctx, "vehicleNote").isEmpty()) {
+      wrong.put("vehicleNote", WHICH_VEHICLE);
+    }
+    if (JobAccess.said(ctx, "by").isEmpty()) {
+      wrong.put("by", WHO_WORKS);
+    }
+    if (wrong.isEmpty()) {
+      wrong.putAll(
+          JobAccess.wrong(
+              jobs.save(
+                  ctx,
+                  job,
+                  PageWriter.number(ctx, "basedOn"),
+                  it -> facts(ctx, it),
+                  Href.job(job.id()),
+                  "facts put right"),
+              FACTS));
+    }
+    if (!wrong.isEmpty()) {
+      JobAccess.refuse(ctx);
+      jobs.front(ctx, view.get(), List.of(), wrong);
+    }
+  }
+
+  private static JobText facts(Context ctx, JobText text) {
+    Job old = text.job();
+    FACTS.forEach(it -> text.with(it, JobAccess.typed(ctx, it)));
+    // A name that begins with the vehicle goes on doing so.
+    String before = old.vehicleNote() + ": ";
+    return old.name().startsWith(before)
+        ? text.with(
+            "name",
+            Optional.of(
+                JobAccess.said(ctx, "vehicleNote")
+                    + ": "
+                    + old.name().substring(before.length())))
+        : text;
   }
 
   /** The text of a new job; its lists are there from the first, so that additions merge. */

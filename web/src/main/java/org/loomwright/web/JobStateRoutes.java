@@ -70,7 +70,7 @@ final class JobStateRoutes implements Routes {
         ctx, view, title + view.job().name(), template, Map.of("typed", typed, "wrong", wrong));
   }
 
-  /** A job without a release gets one, so that it can be fitted. */
+  /** Names the release that is fitted. */
   private void release(Context ctx) {
     Optional<JobView> view = jobs.find(ctx);
     if (view.isEmpty()) {
@@ -81,12 +81,12 @@ final class JobStateRoutes implements Routes {
     boolean known =
         jobs.store().releases().of(job.kit()).stream()
             .anyMatch(it -> Long.toString(it.number()).equals(said));
-    if (job.state() != JobState.SURVEY || !known) {
+    if (!known || job.state() != JobState.SURVEY && !JobAccess.needsRelease(view.get())) {
       refuse(
           ctx,
           view.get(),
-          job.state() != JobState.SURVEY
-              ? "the release can be chosen before fitting begins only"
+          known
+              ? "the job is over, or is worked by the release it names"
               : "choose one of the releases");
       return;
     }

@@ -246,7 +246,7 @@ final class JobSurveyRoutes implements Routes {
   }
 
   private static JobText with(JobText text, String trait, String value, Optional<Taken> measured) {
-    text.answer(trait, Optional.of(value));
+    text.answer(trait, value);
     return measured
         .map(text::taken)
         .orElseGet(() -> text.withoutTaken(GuideRecordTaker.MEASURED + trait));

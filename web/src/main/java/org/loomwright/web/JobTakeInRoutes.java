@@ -6,14 +6,16 @@ import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.loomwright.model.hand.JobParts.Counts;
 import org.loomwright.model.job.GuideRecord;
 import org.loomwright.model.job.Job;
-import org.loomwright.model.json.DocumentBinder;
-import org.loomwright.model.json.JsonText;
 import org.loomwright.model.kit.Kit;
 import org.loomwright.model.workspace.Problem;
 import org.loomwright.papers.job.QrReader;
@@ -65,6 +67,7 @@ final class JobTakeInRoutes implements Routes {
     things.put("view", view);
     things.put("found", found);
     things.put("problems", problems);
+    things.put("typed", Uploads.isUnread(ctx) ? Map.of() : PageWriter.typed(ctx));
     things.put("action", view.map(it -> Href.job(it.job().id(), "take-in")).orElse(NEW));
     writer.show(ctx, jobs.shop(), "Take in a record", "job-take-in.jte", things);
   }
@@ -84,9 +87,10 @@ final class JobTakeInRoutes implements Routes {
       return TakeIn.refused("", List.of(Uploads.tooLarge(QrReader.LARGEST_BYTES)));
     }
     if (isPicture(file)) {
-      return QrReader.read(file) instanceof QrReader.Text code
+      QrReader.Result read = QrReader.read(file);
+      return read instanceof QrReader.Text code
           ? TakeIn.read(code.text())
-          : TakeIn.refused("", List.of(((QrReader.Nothing) QrReader.read(file)).why()));
+          : TakeIn.refused("", List.of(((QrReader.Nothing) read).why()));
     }
     try {
       return TakeIn.read(
@@ -117,8 +121,16 @@ final class JobTakeInRoutes implements Routes {
     }
     JobView view = found.get();
     TakeIn record = TakeIn.read(JobAccess.said(ctx, "record")).on(view.work().orElseThrow());
-    if (record.parts().isEmpty()) {
-      page(ctx, found, Optional.of(record), List.of());
+    Optional<Counts> counts = counts(record, JobAccess.said(ctx, "counts"));
+    List<String> unsaid = new ArrayList<>();
+    if (counts.isEmpty()) {
+      unsaid.add("say which of the two counts");
+    }
+    if (!record.otherVehicle().isEmpty() && !JobAccess.said(ctx, "same").equals("yes")) {
+      unsaid.add("say that it is the same vehicle, or take it in on the job it belongs to");
+    }
+    if (record.parts().isEmpty() || !unsaid.isEmpty()) {
+      page(ctx, found, Optional.of(record), record.parts().isEmpty() ? List.of() : unsaid);
       return;
     }
     List<Problem> problems =
@@ -126,12 +138,21 @@ final class JobTakeInRoutes implements Routes {
             ctx,
             view.job(),
             PageWriter.number(ctx, "basedOn"),
-            (JobText it) -> record.onto(it, view.job()),
+            (JobText it) -> record.onto(it, counts.orElseThrow()),
             Href.job(view.job().id()),
             "took in the record of a guide");
     if (!problems.isEmpty()) {
       page(ctx, found, Optional.of(record), words(problems));
     }
+  }
+
+  /** Which of the two counts; where they do not differ nobody is asked. */
+  private static Optional<Counts> counts(TakeIn record, String said) {
+    return record.isChoice()
+        ? Stream.of(Counts.values())
+            .filter(it -> it.name().toLowerCase(Locale.ROOT).equals(said))
+            .findFirst()
+        : Optional.of(Counts.RECORD);
   }
 
   private void showNew(Context ctx) throws IOException {
@@ -146,7 +167,7 @@ final class JobTakeInRoutes implements Routes {
       return;
     }
     Job job = fresh.job().get();
-    String text = fresh.found().onto(JobText.of(fresh.text()), job).text();
+    String text = fresh.found().onto(JobText.of(fresh.text()), Counts.RECORD).text();
     List<Problem> problems = jobs.create(ctx, job.id(), text, Href.job(job.id()));
     if (!problems.isEmpty()) {
       page(ctx, Optional.empty(), Optional.of(fresh.found()), words(problems));
@@ -192,7 +213,7 @@ final class JobTakeInRoutes implements Routes {
     typed.put("who", record.by().orElse("not said"));
     String id = made.id(day, typed.getOrDefault("vehicleNote", ""));
     String text = JobRoutes.text(id, kit.get(), record.release().orElse(0), typed);
-    Job job = job(text);
+    Job job = JobText.of(text).job();
     JobView view = jobs.view(shop, job);
     if (view.work().isEmpty()) {
       return New.none(
@@ -202,13 +223,5 @@ final class JobTakeInRoutes implements Routes {
               : view.trouble());
     }
     return new New(Optional.of(job), text, sent.on(view.work().get()));
-  }
-
-  private static Job job(String text) {
-    if (JsonText.parse(text) instanceof JsonText.Tree tree
-        && DocumentBinder.bind(tree.node()).good().orElse(null) instanceof Job job) {
-      return job;
-    }
-    throw new IllegalStateException("a new job can't be read");
   }
 }

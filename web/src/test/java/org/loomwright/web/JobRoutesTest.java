@@ -11,7 +11,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,14 +21,15 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.loomwright.model.design.Step;
-import org.loomwright.model.hand.GuideRecordMaker;
+import org.loomwright.model.job.Deviation;
 import org.loomwright.model.job.Job;
+import org.loomwright.model.job.JobState;
 import org.loomwright.model.job.Taken;
 import org.loomwright.model.json.DocumentBinder;
-import org.loomwright.model.json.GuideRecordText;
 import org.loomwright.model.json.JsonText;
 import org.loomwright.papers.hand.GuidePrint;
 import org.loomwright.web.job.DemoJobs;
+import org.loomwright.web.job.JobText;
 
 /** What the pages of jobs keep, merge and refuse. */
 class JobRoutesTest {
@@ -91,6 +92,10 @@ class JobRoutesTest {
       return job;
     }
     throw new AssertionError(store.text(DemoJobs.key(id)));
+  }
+
+  private String record(String id) {
+    return jobs.record(store.text(DemoJobs.key(id)));
   }
 
   private String number(String id) {
@@ -283,7 +288,7 @@ class JobRoutesTest {
     jobs.complete("full", false).underWay("empty", 0);
     ready("/job/full");
     Job entered = job("full");
-    String record = record(entered);
+    String record = record("full");
     HttpResponse<String> shown =
         upload("/job/empty/take-in", "file", "x.guide-record.json", bytes(record));
     assertThat(shown.statusCode()).as(shown.body()).isEqualTo(200);
@@ -319,17 +324,67 @@ class JobRoutesTest {
     assertThat(taken.guide()).isEqualTo(entered.guide());
   }
 
-  private String record(Job job) {
-    Instant begun = Instant.parse("2026-11-26T09:12:00Z");
-    return GuideRecordText.write(
-        GuideRecordMaker.of(job, jobs.plan(), GuidePrint.of(jobs.plan()), List.of(), begun, begun));
+  @Test
+  void theReleaseOfARecordIsTakenIn() throws IOException {
+    jobs.complete("full", false).survey("seen");
+    ready("/job/full");
+    ready("/job/seen");
+    String record = record("full");
+    assertThat(record).contains("\"release\":1");
+    assertThat(upload("/job/seen/take-in", "file", "x.json", bytes(record)).body())
+        .contains("<li>Release: 1</li>");
+    assertThat(accept("seen", record).statusCode()).isEqualTo(303);
+    assertThat(job("seen").release()).contains(1);
+    assertSame(job("seen"), job("full"));
+  }
+
+  @Test
+  void aLaterRecordOfTheSameWorkCanTakeSomethingBack() throws IOException {
+    jobs.underWay("half", 34).underWay("less", 30);
+    ready("/job/half");
+    String less = record("less").replace("12.1", "12.3");
+    HttpResponse<String> shown = upload("/job/half/take-in", "file", "x.json", bytes(less));
+    assertThat(shown.body())
+        .contains("Which counts?", "it may be an older one", "No longer done: steps", "12.3 V");
+    HttpResponse<String> unsaid = accept("half", less);
+    assertThat(unsaid.statusCode()).isEqualTo(422);
+    assertThat(unsaid.body()).contains("say which of the two counts");
+    Job before = job("half");
+    assertThat(accept("half", less, "counts", "job").statusCode()).isEqualTo(303);
+    assertSame(job("half"), before);
+    assertThat(accept("half", less, "counts", "record").statusCode()).isEqualTo(303);
+    assertThat(job("half").done()).isEqualTo(job("less").done());
+    assertThat(job("half").taken("answer/rear-feed").map(Taken::value)).contains("12.3 V");
+  }
+
+  @Test
+  void theRecordOfAnotherVehicleIsAskedAbout() throws IOException {
+    jobs.complete("full", false).underWay("empty", 0);
+    ready("/job/full");
+    String same = record("full").replace("OST 417", "ost-417");
+    assertThat(upload("/job/empty/take-in", "file", "x.json", bytes(same)).body())
+        .doesNotContain("One vehicle?");
+    String other = record("full").replace("OST 417", "NOR 88");
+    assertThat(upload("/job/empty/take-in", "file", "x.json", bytes(other)).body())
+        .contains("The record is of NOR 88, this job of OST 417.");
+    HttpResponse<String> unsaid = accept("empty", other);
+    assertThat(unsaid.statusCode()).isEqualTo(422);
+    assertThat(unsaid.body()).contains("say that it is the same vehicle");
+    assertThat(accept("empty", other, "same", "yes").statusCode()).isEqualTo(303);
+    assertThat(job("empty").vehicleNote()).isEqualTo("OST 417");
+  }
+
+  private HttpResponse<String> accept(String id, String record, String... more) {
+    List<String> fields = new ArrayList<>(List.of("basedOn", number(id), "record", record));
+    fields.addAll(List.of(more));
+    return post("/job/" + id + "/take-in/accept", fields.toArray(String[]::new));
   }
 
   @Test
   void otherRecordsAreRefusedInWords() throws IOException {
     jobs.complete("full", false).underWay("empty", 0);
     ready("/job/full");
-    String record = record(job("full"));
+    String record = record("full");
     String print = GuidePrint.of(jobs.plan());
     assertNotTaken(record.replace(print, "0123456789abcdef"), "another guide");
     assertNotTaken(record.replace("000017", "000018"), "serial");
@@ -360,8 +415,20 @@ class JobRoutesTest {
 
   private HttpResponse<String> upload(String path, String field, String name, byte[] file)
       throws IOException {
+    return upload(path, field, name, file, "");
+  }
+
+  private HttpResponse<String> upload(
+      String path, String field, String name, byte[] file, String step) throws IOException {
     String edge = "----edge";
     ByteArrayOutputStream body = new ByteArrayOutputStream();
+    body.write(
+        bytes(
+            "--"
+                + edge
+                + "\r\nContent-Disposition: form-data; name=\"step\"\r\n\r\n"
+                + step
+                + "\r\n"));
     body.write(
         bytes(
             "--"
@@ -387,6 +454,158 @@ class JobRoutesTest {
       Thread.currentThread().interrupt();
       throw new AssertionError(path, stopped);
     }
+  }
+
+  /** Stops the planning of the kit, so that jobs are without a guide. */
+  private void stopPlanning() {
+    assertThat(browser.get("/kit/crew-comfort/verdict").statusCode()).isEqualTo(200);
+    assertThat(browser.post("/kit/crew-comfort/stop", "").statusCode()).isEqualTo(303);
+  }
+
+  @Test
+  void aPlanThatWasStoppedCanBeMadeAllTheSame() {
+    jobs.underWay("half", 5);
+    stopPlanning();
+    assertThat(browser.get("/job/half").body())
+        .contains("The planning of the kit was stopped.", "Plan it now")
+        .doesNotContain("hx-get");
+    assertThat(browser.post("/kit/crew-comfort/again", "back=%2Fjob%2Fhalf").statusCode())
+        .isEqualTo(303);
+    assertThat(ready("/job/half")).contains("steps left");
+    assertThat(browser.get("/job/half/basis").body())
+        .contains("data-ready")
+        .doesNotContain("<html");
+  }
+
+  @Test
+  void aPhotoKeepsItsStepWhileThereIsNoPlan() throws IOException {
+    jobs.underWay("half", 5);
+    stopPlanning();
+    assertThat(
+            upload("/job/half/photo", "photo", "a.jpg", DemoJobs.photo(), "measure/rest")
+                .statusCode())
+        .isEqualTo(303);
+    assertThat(job("half").photos()).hasSize(1);
+    assertThat(job("half").photos().get(0).step()).contains("measure/rest");
+    assertThat(upload("/job/half/photo", "photo", "a.jpg", DemoJobs.photo(), "a b").statusCode())
+        .isEqualTo(422);
+  }
+
+  @Test
+  void aRefusedFormKeepsWhatWasTyped() {
+    jobs.complete("full", false).complete("over", true);
+    ready("/job/full");
+    Deviation open = job("full").deviations().get(1);
+    HttpResponse<String> nameless =
+        browser.post("/job/full/give-up", "reason=the+owner+sold+%3Cit%3E");
+    assertThat(nameless.statusCode()).isEqualTo(422);
+    assertThat(nameless.body()).contains(">the owner sold &lt;it&gt;</textarea>");
+    assertThat(fold(nameless.body(), "Give the job up")).contains(" open");
+    HttpResponse<String> settled =
+        browser.post(
+            "/job/full/settle",
+            form(
+                Map.of(
+                    "was", open.was(), "step", open.step().orElse(""), "settled", "seen to it")));
+    assertThat(settled.statusCode()).isEqualTo(422);
+    assertThat(settled.body()).contains("value=\"seen to it\"");
+    assertThat(fold(post("/job/over/reopen", "reason", "").body(), "Open the job again"))
+        .contains(" open");
+    assertThat(fold(browser.get("/job/full").body(), "Give the job up")).doesNotContain(" open");
+  }
+
+  /** The tag that begins the fold with a heading. */
+  private static String fold(String page, String heading) {
+    int at = page.indexOf("><summary>" + heading);
+    assertThat(at).as(page).isPositive();
+    return page.substring(page.lastIndexOf('<', at), at);
+  }
+
+  @Test
+  void factsOfAJobArePutRight() {
+    jobs.underWay("half", 5).complete("over", true);
+    String seen = number("half");
+    HttpResponse<String> saved =
+        post(
+            "/job/half/facts",
+            "basedOn",
+            seen,
+            "vehicleNote",
+            "OST 471",
+            "owner",
+            "Parcel round",
+            "by",
+            "Ina Roth",
+            "when",
+            "2026-11-27",
+            "serial",
+            "");
+    assertThat(saved.statusCode()).as(saved.body()).isEqualTo(303);
+    Job job = job("half");
+    assertThat(job.name()).isEqualTo("OST 471: heater");
+    assertThat(job.vehicleNote()).isEqualTo("OST 471");
+    assertThat(job.owner()).contains("Parcel round");
+    assertThat(job.by()).isEqualTo("Ina Roth");
+    assertThat(job.when()).isEqualTo("2026-11-27");
+    assertThat(job.serial()).isEmpty();
+    HttpResponse<String> wrong =
+        post(
+            "/job/half/facts",
+            "basedOn",
+            number("half"),
+            "vehicleNote",
+            "",
+            "by",
+            "Ina Roth",
+            "when",
+            "some day");
+    assertRefused(wrong, "write which vehicle it is");
+    assertThat(wrong.body()).contains("value=\"some day\"");
+    assertThat(fold(wrong.body(), "Put vehicle")).contains(" open");
+    HttpResponse<String> day =
+        post(
+            "/job/half/facts",
+            "basedOn",
+            number("half"),
+            "vehicleNote",
+            "x",
+            "by",
+            "Ina Roth",
+            "when",
+            "some day");
+    assertRefused(day, "wrong-when");
+    assertRefused(
+        post("/job/over/facts", "basedOn", "1", "vehicleNote", "x", "by", "y"), "this job is over");
+  }
+
+  @Test
+  void noFormChangesAJobThatIsOver() {
+    jobs.complete("over", true);
+    String text = store.text(DemoJobs.key("over"));
+    String other = text.replace("\"Ben Ortega\",\n  \"state\"", "\"Ina Roth\",\n  \"state\"");
+    assertThat(other).isNotEqualTo(text);
+    HttpResponse<String> changed = post("/text/job/over", "basedOn", "1", "text", other);
+    assertThat(changed.statusCode()).isEqualTo(422);
+    assertThat(changed.body()).contains("this job is over");
+    String open = JobText.of(text).state(JobState.UNDER_WAY).signOff(Optional.empty()).text();
+    assertThat(post("/text/job/over", "basedOn", "1", "text", open).statusCode()).isEqualTo(422);
+    assertThat(
+            post("/text/job/over", "basedOn", "1", "text", open, "why", "signed too early")
+                .statusCode())
+        .isEqualTo(303);
+    assertThat(job("over").isOver()).isFalse();
+  }
+
+  @Test
+  void aReleaseThatIsMissingIsNamedWhileWorkIsUnderWay() {
+    jobs.underWay("half", 5).underWay("bare", 5);
+    String text = JobText.of(store.text(DemoJobs.key("bare"))).with("release", Optional.empty()).text();
+    assertThat(post("/text/job/bare", "basedOn", "1", "text", text).statusCode()).isEqualTo(303);
+    assertThat(ready("/job/bare")).contains("Release that is fitted", "can't be signed off");
+    assertThat(post("/job/bare/release", "release", "1").statusCode()).isEqualTo(303);
+    assertThat(job("bare").release()).contains(1);
+    assertThat(ready("/job/half")).doesNotContain("Release that is fitted");
+    assertRefused(post("/job/half/release", "release", "1"), "worked by the release it names");
   }
 
   @Test

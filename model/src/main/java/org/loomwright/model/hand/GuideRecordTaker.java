@@ -30,6 +30,9 @@ public final class GuideRecordTaker {
   /** Before the name of a trait: the id of the value that was measured to answer for it. */
   public static final String MEASURED = "answer/";
 
+  /** What is noted of work that was stopped and says at no step why. */
+  static final String STOPPED = "The work was stopped before the end of the guide.";
+
   private final GuideRecord record;
   private final Plan plan;
   private final Guide guide;
@@ -230,12 +233,7 @@ public final class GuideRecordTaker {
                           Optional.of(it.id()), odd.words(), Optional.empty(), Optional.empty())));
     }
     if (record.state() == GuideRecord.State.STOPPED && deviations.isEmpty()) {
-      deviations.add(
-          new Deviation(
-              Optional.empty(),
-              "The work was stopped before the end of the guide.",
-              Optional.empty(),
-              Optional.empty()));
+      deviations.add(new Deviation(Optional.empty(), STOPPED, Optional.empty(), Optional.empty()));
     }
     return deviations;
   }

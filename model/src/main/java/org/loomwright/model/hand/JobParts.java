@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.loomwright.model.job.Deviation;
 import org.loomwright.model.job.GuideRecord;
 import org.loomwright.model.job.Job;
@@ -54,6 +55,10 @@ public record JobParts(
     record
         .release()
         .ifPresent(it -> differs("release", "" + it, job.release().map(String::valueOf), faults));
+    // Before work begins a job may change to another guide; done steps and values mean only theirs.
+    if (job.state() != JobState.SURVEY) {
+      differs("guide", record.guide(), job.guide(), faults);
+    }
     record.serial().ifPresent(it -> differs("serial", it, job.serial(), faults));
     record.partNumber().ifPresent(it -> differs("partNumber", it, job.partNumber(), faults));
     return faults;
@@ -76,17 +81,42 @@ public record JobParts(
                             + " first")));
   }
 
-  /** The job with it taken in. What the record says counts; what it is silent about stays. */
-  public Job onto(Job job) {
+  /** Which of the two counts where a job and a record of the same work differ. */
+  public enum Counts {
+    /** The record: what it says replaces what the job says, what it lacks is taken out. */
+    RECORD,
+    /** The job: only what it lacks is added. */
+    JOB
+  }
+
+  /** Whether the job is ahead: it has all steps of the record done, and more. */
+  public boolean isBehind(Job job) {
+    return job.done().size() > done.size() && Set.copyOf(job.done()).containsAll(done);
+  }
+
+  /**
+   * The job with it taken in. What only the shop knows stays in any case: photos, and notes that
+   * are settled, made a finding, or at no step.
+   */
+  public Job onto(Job job, Counts counts) {
+    boolean newer = counts == Counts.RECORD;
     Map<String, String> allAnswers = new LinkedHashMap<>(job.answers());
-    allAnswers.putAll(answers);
     Set<String> allDone = new LinkedHashSet<>(job.done());
-    allDone.addAll(done);
     Map<String, Taken> allTaken = new LinkedHashMap<>();
     job.taken().forEach(it -> allTaken.put(it.reading(), it));
-    taken.forEach(it -> allTaken.put(it.reading(), it));
     List<Deviation> allDeviations = new ArrayList<>(job.deviations());
-    deviations.stream().filter(it -> isNew(it, job)).forEach(allDeviations::add);
+    if (newer) {
+      allAnswers.keySet().retainAll(answers.keySet());
+      allDone.retainAll(done);
+      allTaken.keySet().retainAll(taken.stream().map(Taken::reading).toList());
+      allDeviations.removeIf(it -> isOfTheHand(it) && deviations.stream().noneMatch(same(it)));
+    }
+    answers.forEach((trait, value) -> put(allAnswers, trait, value, newer));
+    allDone.addAll(done);
+    taken.forEach(it -> put(allTaken, it.reading(), it, newer));
+    deviations.stream()
+        .filter(it -> job.deviations().stream().noneMatch(same(it)))
+        .forEach(allDeviations::add);
     return new Job(
         job.id(),
         job.name(),
@@ -110,8 +140,21 @@ public record JobParts(
         job.signOff());
   }
 
-  private static boolean isNew(Deviation deviation, Job job) {
-    return job.deviations().stream()
-        .noneMatch(it -> it.step().equals(deviation.step()) && it.was().equals(deviation.was()));
+  private static <T> void put(Map<String, T> all, String key, T value, boolean newer) {
+    if (newer) {
+      all.put(key, value);
+    } else {
+      all.putIfAbsent(key, value);
+    }
+  }
+
+  /** Whether a note is one that a guide in the hand may have taken back. */
+  private static boolean isOfTheHand(Deviation it) {
+    boolean noted = it.step().isPresent() || it.was().equals(GuideRecordTaker.STOPPED);
+    return noted && it.why().isEmpty() && it.finding().isEmpty();
+  }
+
+  private static Predicate<Deviation> same(Deviation as) {
+    return it -> it.step().equals(as.step()) && it.was().equals(as.was());
   }
 }

@@ -206,8 +206,38 @@ class GuideRecordTest {
     assertThat(taking).as("seed %s", seed).isInstanceOf(Taking.Good.class);
     JobParts parts = ((Taking.Good) taking).parts();
     assertThat(parts.against(fresh(job))).isEmpty();
-    assertThat(parts.onto(fresh(job))).isEqualTo(job);
-    assertThat(parts.onto(job)).as("taken in twice").isEqualTo(job);
+    for (JobParts.Counts counts : JobParts.Counts.values()) {
+      assertThat(parts.onto(fresh(job), counts)).isEqualTo(job);
+      assertThat(parts.onto(job, counts)).as("taken in twice").isEqualTo(job);
+    }
+  }
+
+  /**
+   * Of two records of the same work, taken in one after the other, either the later replaces the
+   * earlier, or it only adds; and then nothing is lost, whatever their order.
+   */
+  @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
+  void aSecondRecordReplacesOrAdds(@ForAll long seed) {
+    Random random = new Random(seed);
+    Job earlier = random(random);
+    Job later = random(random);
+    JobParts parts = ((Taking.Good) GuideRecordTaker.take(record(later), PLAN, PRINT)).parts();
+    Job replaced = parts.onto(earlier, JobParts.Counts.RECORD);
+    Job added = parts.onto(earlier, JobParts.Counts.JOB);
+    assertThat(replaced.answers()).as("seed %s", seed).isEqualTo(later.answers());
+    assertThat(replaced.done()).containsExactlyInAnyOrderElementsOf(later.done());
+    assertThat(replaced.taken()).containsExactlyInAnyOrderElementsOf(later.taken());
+    assertThat(replaced.deviations()).containsExactlyInAnyOrderElementsOf(later.deviations());
+    assertThat(added.answers()).containsAllEntriesOf(earlier.answers());
+    assertThat(added.answers().keySet()).containsAll(later.answers().keySet());
+    assertThat(added.done()).containsAll(earlier.done()).containsAll(later.done());
+    assertThat(added.taken()).containsAll(earlier.taken());
+    assertThat(added.deviations())
+        .containsAll(earlier.deviations())
+        .containsAll(later.deviations());
+    assertThat(parts.isBehind(earlier))
+        .isEqualTo(
+            !earlier.done().equals(later.done()) && earlier.done().containsAll(later.done()));
   }
 
   private static final String TEXT = GuideRecordText.write(record(random(new Random(8))));

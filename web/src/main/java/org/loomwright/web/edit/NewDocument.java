@@ -124,7 +124,7 @@ public final class NewDocument {
       case KIT ->
           List.of("vehicle", "rules", "parts", "mounts").forEach(it -> copy(said, tree, it));
       case FINDING -> NewFinding.fill(tree, said);
-      case JOB -> NewJob.fill(tree, said);
+      case JOB -> throw NewShapes.ownForm();
       case BATCH -> NewBatch.fill(tree, said);
     }
   }
@@ -238,7 +238,7 @@ public final class NewDocument {
                   + " practice, each with its source; all can be changed.";
           case KIT -> "What is fitted to which vehicle. It is planned as soon as it is saved.";
           case FINDING -> NewFinding.LEAD;
-          case JOB -> NewJob.LEAD;
+          case JOB -> throw NewShapes.ownForm();
           case BATCH -> NewBatch.LEAD;
         };
     return new EditPage(

@@ -107,9 +107,14 @@ final class NewShapes {
                               field("connector", false, "", new FormShape.Text()),
                               field("place", false, "", new FormShape.Text()))))));
       case FINDING -> NewFinding.shape();
-      case JOB -> NewJob.shape();
+      case JOB -> throw ownForm();
       case BATCH -> NewBatch.shape();
     };
+  }
+
+  /** A new job begins with the release it fits, on a page of its own. */
+  static IllegalStateException ownForm() {
+    return new IllegalStateException("a new job has a form of its own");
   }
 
   private static FormShape.Fields fields(String type, DocumentKind kind, FormField... fields) {

@@ -1,14 +1,15 @@
 package org.loomwright.web.job;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.loomwright.model.job.Deviation;
+import org.loomwright.model.job.Job;
 import org.loomwright.model.job.JobPhoto;
 import org.loomwright.model.job.JobState;
 import org.loomwright.model.job.SignOff;
 import org.loomwright.model.job.Taken;
+import org.loomwright.model.json.DocumentBinder;
+import org.loomwright.model.json.DocumentWriter;
 import org.loomwright.model.json.JsonText;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
@@ -17,6 +18,7 @@ import tools.jackson.databind.node.ObjectNode;
 /** The text of a job, changed part by part, so that what others changed meanwhile merges. */
 public final class JobText {
   private static final String READING = "reading";
+  private static final String ANSWERS = "answers";
 
   private final ObjectNode job;
 
@@ -42,6 +44,37 @@ public final class JobText {
     return job.toPrettyString() + "\n";
   }
 
+  /**
+   * The job as the text says it.
+   *
+   * @throws IllegalArgumentException when the text is not that of a job
+   */
+  public Job job() {
+    if (DocumentBinder.bind(job).good().orElse(null) instanceof Job it) {
+      return it;
+    }
+    throw new IllegalArgumentException("not the text of a job");
+  }
+
+  /** Makes it the text of a job. Lists that are empty stay, so that additions of others merge. */
+  public JobText become(Job after) {
+    ObjectNode written = of(DocumentWriter.write(after)).job;
+    for (String key : List.copyOf(job.propertyNames())) {
+      if (written.has(key)) {
+        continue;
+      }
+      if (job.get(key).isArray()) {
+        job.putArray(key);
+      } else if (key.equals(ANSWERS)) {
+        job.putObject(key);
+      } else {
+        job.remove(key);
+      }
+    }
+    written.properties().forEach(it -> job.set(it.getKey(), it.getValue()));
+    return this;
+  }
+
   /** Sets a plain field; an absent value takes it out. */
   public JobText with(String key, Optional<String> value) {
     value.ifPresentOrElse(it -> job.put(key, it), () -> job.remove(key));
@@ -60,10 +93,9 @@ public final class JobText {
     return this;
   }
 
-  /** Sets the answer to a question; an absent value takes it out. */
-  public JobText answer(String trait, Optional<String> value) {
-    ObjectNode answers = job.withObjectProperty("answers");
-    value.ifPresentOrElse(it -> answers.put(trait, it), () -> answers.remove(trait));
+  /** Sets the answer to a question. */
+  public JobText answer(String trait, String value) {
+    job.withObjectProperty(ANSWERS).put(trait, value);
     return this;
   }
 
@@ -157,18 +189,6 @@ public final class JobText {
       ObjectNode papers = one.putObject("papers");
       signOff.get().papers().forEach(papers::put);
     }
-    return this;
-  }
-
-  /** Puts plain fields, answers, steps done and values of a whole job in place of its own. */
-  public JobText parts(
-      Map<String, String> answers, List<String> done, List<Taken> taken, List<Deviation> deviated) {
-    answers.forEach((trait, value) -> answer(trait, Optional.of(value)));
-    done.forEach(it -> done(it, true));
-    taken.forEach(this::taken);
-    List<Deviation> fresh = new ArrayList<>(deviated);
-    fresh.removeIf(it -> find(it).isPresent());
-    fresh.forEach(this::deviation);
     return this;
   }
 

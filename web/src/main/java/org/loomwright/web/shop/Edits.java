@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import org.loomwright.model.job.Job;
+import org.loomwright.model.json.DocumentBinder;
 import org.loomwright.model.json.JsonText;
 import org.loomwright.model.workspace.NamedText;
 import org.loomwright.model.workspace.Problem;
@@ -27,6 +29,11 @@ import tools.jackson.databind.JsonNode;
  * So whatever pages save can be read, and what one document says of another is true.
  */
 public final class Edits {
+  /** What is said of a change to a job that is signed off or given up. */
+  public static final Problem OVER =
+      new Problem(
+          "", "", "", "this job is over; open it again on its page, with a reason, to change it");
+
   private final Store store;
 
   /** Edits of a store. */
@@ -60,9 +67,11 @@ public final class Edits {
     Optional<JsonNode> result = result(draft, basedOn);
     if (result.isPresent()) {
       List<Problem> problems =
-          isOf(draft.key(), result.get())
-              ? broughtIn(draft.key(), result.get())
-              : List.of(otherDocument(draft.key(), result.get()));
+          !isOf(draft.key(), result.get())
+              ? List.of(otherDocument(draft.key(), result.get()))
+              : changesWhatIsOver(draft, result.get())
+                  ? List.of(OVER)
+                  : broughtIn(draft.key(), result.get());
       if (!problems.isEmpty()) {
         return new Refused(problems);
       }
@@ -138,6 +147,24 @@ public final class Edits {
         path,
         text.path(path).asString(""),
         "this is the text of " + key.shown() + "; its " + path + " must stay as it is");
+  }
+
+  /** A job that is over stays as it is, but for being opened again with a reason. */
+  private boolean changesWhatIsOver(Draft draft, JsonNode after) {
+    Optional<JsonNode> before =
+        store.documents().newest(draft.key()).flatMap(it -> tree(it.content()));
+    return before.filter(Edits::isOver).filter(it -> !it.equals(after)).isPresent()
+        && (isOver(after) || draft.by().why().isBlank());
+  }
+
+  private static boolean isOver(JsonNode text) {
+    return DocumentBinder.bind(text).good().orElse(null) instanceof Job job && job.isOver();
+  }
+
+  private static Optional<JsonNode> tree(String text) {
+    return JsonText.parse(text) instanceof JsonText.Tree tree
+        ? Optional.of(tree.node())
+        : Optional.empty();
   }
 
   private List<Problem> broughtIn(DocumentKey key, JsonNode text) {

@@ -37,8 +37,14 @@ public final class JobDesk implements AutoCloseable {
    * There is no plan.
    *
    * @param why a full sentence for a person
+   * @param stopped whether a person stopped its planning, so that it can be begun anew
    */
-  public record Missing(String why) implements Basis {}
+  public record Missing(String why, boolean stopped) implements Basis {
+    /** None, for a reason that planning anew does not mend. */
+    public Missing(String why) {
+      this(why, false);
+    }
+  }
 
   private record Key(String kit, int release) {}
 
@@ -91,8 +97,11 @@ public final class JobDesk implements AutoCloseable {
     Seat seat = seat(store.orElseThrow(), release.get());
     return seat.order()
         // Where nothing was changed since the release, one plan serves both.
-        .map(it -> (now.filter(it::equals).isPresent() ? current : seat.desk()).soon(it, patience))
-        .map(JobDesk::basis)
+        .map(
+            it ->
+                now.filter(it::equals).isPresent()
+                    ? basis(current.soon(it, patience))
+                    : unstopped(basis(seat.desk().soon(it, patience))))
         .orElseGet(
             () ->
                 new Missing(
@@ -114,10 +123,16 @@ public final class JobDesk implements AutoCloseable {
     if (planned instanceof Planned.Failed failed) {
       return new Missing(failed.why());
     }
-    return new Working(
-        planned instanceof Planned.Working working
-            ? working.phaseWords()
-            : "its planning was stopped");
+    return planned instanceof Planned.Working working
+        ? new Working(working.phaseWords())
+        : new Missing("The planning of the kit was stopped.", true);
+  }
+
+  /** Nobody stops the planning of a release; it only makes room for others and begins anew. */
+  private static Basis unstopped(Basis basis) {
+    return basis instanceof Missing missing && missing.stopped()
+        ? new Working("waiting for its turn")
+        : basis;
   }
 
   private synchronized Seat seat(Store store, Release release) {

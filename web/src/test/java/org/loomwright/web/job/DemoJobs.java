@@ -8,6 +8,7 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +19,7 @@ import org.loomwright.model.design.Plan;
 import org.loomwright.model.design.Reading;
 import org.loomwright.model.design.Step;
 import org.loomwright.model.design.Verdict;
+import org.loomwright.model.hand.GuideRecordMaker;
 import org.loomwright.model.hand.GuideRecordTaker;
 import org.loomwright.model.job.Deviation;
 import org.loomwright.model.job.JobPhoto;
@@ -25,6 +27,7 @@ import org.loomwright.model.job.JobState;
 import org.loomwright.model.job.SignOff;
 import org.loomwright.model.job.Taken;
 import org.loomwright.model.json.DocumentBinder;
+import org.loomwright.model.json.GuideRecordText;
 import org.loomwright.model.kit.KitOrder;
 import org.loomwright.papers.hand.GuidePrint;
 import org.loomwright.planner.plan.Planner;
@@ -85,6 +88,14 @@ public final class DemoJobs {
     return GuideWalk.of(plan, order.vehicle(), ANSWERS).way();
   }
 
+  /** What the guide in the hand would say of the job of a text. */
+  public String record(String text) {
+    Instant begun = Instant.parse("2026-11-26T09:12:00Z");
+    return GuideRecordText.write(
+        GuideRecordMaker.of(
+            JobText.of(text).job(), plan, GuidePrint.of(plan), List.of(), begun, begun));
+  }
+
   /** Values that hold, of some steps. */
   public List<Taken> values(List<Step> steps) {
     GuideWalk walk = GuideWalk.of(plan, order.vehicle(), ANSWERS);
@@ -123,7 +134,7 @@ public final class DemoJobs {
 
   /** A job that is surveyed, of a kit that is not released. */
   public DemoJobs survey(String id) {
-    return save(id, fresh(id).answer("step-before", Optional.of("none")));
+    return save(id, fresh(id).answer("step-before", "none"));
   }
 
   /** A job of the release on which so many steps are done. */
@@ -137,11 +148,9 @@ public final class DemoJobs {
     job.with("guide", Optional.of(GuidePrint.of(plan)));
     job.with("partNumber", Optional.of(plan.design().partNumbers().get(0).id()));
     job.with("serial", Optional.of("000017"));
-    job.parts(
-        ANSWERS,
-        done.stream().filter(it -> it.ask().isEmpty()).map(Step::id).toList(),
-        values(done),
-        List.of());
+    ANSWERS.forEach(job::answer);
+    done.stream().filter(it -> it.ask().isEmpty()).forEach(it -> job.done(it.id(), true));
+    values(done).forEach(job::taken);
     return job.taken(
         new Taken(
             GuideRecordTaker.MEASURED + "rear-feed",

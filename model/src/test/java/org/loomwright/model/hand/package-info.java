@@ -1,0 +1,4 @@
+@NullMarked
+package org.loomwright.model.hand;
+
+import org.jspecify.annotations.NullMarked;
