@@ -1,7 +1,6 @@
 package org.loomwright.web.job;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.loomwright.model.hand.GuideRecordTaker;
 import org.loomwright.model.hand.JobParts;
@@ -9,6 +8,7 @@ import org.loomwright.model.hand.JobParts.Counts;
 import org.loomwright.model.hand.Taking;
 import org.loomwright.model.job.GuideRecord;
 import org.loomwright.model.job.Job;
+import org.loomwright.model.job.VehicleNote;
 import org.loomwright.model.json.Fault;
 import org.loomwright.model.json.GuideRecordText;
 
@@ -92,14 +92,9 @@ public record TakeIn(
   private static String otherVehicle(GuideRecord record, Job job) {
     return record
         .vehicleNote()
-        .filter(it -> !plain(it).equals(plain(job.vehicleNote())))
+        .filter(it -> !VehicleNote.key(it).equals(VehicleNote.key(job.vehicleNote())))
         .map(it -> "The record is of " + it + ", this job of " + job.vehicleNote() + ".")
         .orElse("");
-  }
-
-  /** A plate or number as it is whoever types it. */
-  private static String plain(String note) {
-    return note.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]", "");
   }
 
   private static List<String> words(List<Fault> faults) {
