@@ -240,7 +240,7 @@ final class JobStepRoutes implements Routes {
         problems.add(new Problem("", it.field(), text, no.words()));
         return;
       }
-      kept = ((Meter.Number) read).words();
+      kept = ((Meter.Number) read).meter().words();
     } else if (it.reading().kind() == ReadingKind.WORKS && Meter.works(text).isEmpty()) {
       problems.add(new Problem("", it.field(), text, "say yes or no"));
       return;

@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.loomwright.model.design.Answer;
 import org.loomwright.model.design.Ask;
 import org.loomwright.model.design.Band;
+import org.loomwright.model.design.MeterNumber;
 import org.loomwright.model.design.Step;
 import org.loomwright.model.hand.GuideRecordTaker;
 import org.loomwright.model.job.Job;
@@ -116,7 +117,7 @@ final class JobSurveyRoutes implements Routes {
         refused(ctx, view, question, typed, List.of(new Problem("", NUMBER, typed, no.words())));
         return;
       }
-      Meter.Number number = (Meter.Number) read;
+      MeterNumber number = ((Meter.Number) read).meter();
       typed = number.words();
       answer = inBand(ask.get(), number);
       if (answer.isEmpty()) {
@@ -235,7 +236,7 @@ final class JobSurveyRoutes implements Routes {
         .toList();
   }
 
-  private static Optional<Answer> inBand(Ask ask, Meter.Number number) {
+  private static Optional<Answer> inBand(Ask ask, MeterNumber number) {
     return ask.answers().stream()
         .filter(
             it ->

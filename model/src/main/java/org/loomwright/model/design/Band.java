@@ -8,7 +8,7 @@ import java.util.Optional;
  *
  * @param low least value, in the unit; absent without a lower limit
  * @param high greatest value, in the unit; absent without an upper limit
- * @param unit unit the number is typed in: "V", "mV", "A", "mA", "Ω" or "kΩ"
+ * @param unit unit the number is typed in: "V", "mV", "A", "mA", "Ω", "kΩ" or "MΩ"
  */
 public record Band(Optional<Double> low, Optional<Double> high, String unit) {
   public Band {

@@ -170,10 +170,7 @@ public final class GuideRecordTaker {
     } else if (it.kind() == ReadingKind.WORKS && !value.equals("yes") && !value.equals("no")) {
       fault(path, value, "'" + value + "' does not say whether it works; write 'yes' or 'no'");
     }
-    String unit =
-        it.kind() == ReadingKind.NUMBER
-            ? BandWords.unit(guide, it).map(word -> " " + word).orElse("")
-            : "";
+    String unit = it.unit().map(word -> " " + word).orElse("");
     return Optional.of(new Taken(it.id(), it.name(), value + unit, BandWords.wanted(it)));
   }
 

@@ -42,7 +42,8 @@ public record MeterBand(Optional<BigDecimal> low, Optional<BigDecimal> high, Uni
     A("A", Sort.CURRENT, "1"),
     MA("mA", Sort.CURRENT, "0.001"),
     OHM("Ω", Sort.RESISTANCE, "1"),
-    KOHM("kΩ", Sort.RESISTANCE, "1000");
+    KOHM("kΩ", Sort.RESISTANCE, "1000"),
+    MOHM("MΩ", Sort.RESISTANCE, "1000000");
 
     private final String word;
     private final Sort sort;
@@ -69,9 +70,16 @@ public record MeterBand(Optional<BigDecimal> low, Optional<BigDecimal> high, Uni
       return value.multiply(factor);
     }
 
-    private static Optional<Unit> of(String written) {
+    /** A value in V, A or Ω, in this unit. */
+    public BigDecimal fromBase(BigDecimal value) {
+      // Exact: the factors are powers of ten.
+      return value.divide(factor);
+    }
+
+    /** The unit that is written so; empty for none of these. */
+    public static Optional<Unit> of(String written) {
       // The Ohm sign is the Greek letter to every reader; "ohm" is for keyboards without it.
-      String level = written.replace('\u2126', 'Ω').replaceFirst("^(k?)ohm$", "$1Ω");
+      String level = written.replace('\u2126', 'Ω').replaceFirst("^([kM]?)ohm$", "$1Ω");
       return Arrays.stream(values()).filter(it -> it.word.equals(level)).findFirst();
     }
 

@@ -5,8 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.loomwright.model.design.BandWords;
 import org.loomwright.model.design.Guide;
+import org.loomwright.model.design.MeterNumber;
 import org.loomwright.model.design.Plan;
 import org.loomwright.model.design.Reading;
 import org.loomwright.model.design.ReadingKind;
@@ -96,8 +96,11 @@ public final class GuideRecordMaker {
   }
 
   private String typed(Taken taken, Reading reading) {
-    return reading.kind() == ReadingKind.NUMBER && BandWords.unit(guide, reading).isPresent()
-        ? number(taken.value())
+    return reading.kind() == ReadingKind.NUMBER
+        ? MeterNumber.kept(taken.value())
+            .flatMap(it -> it.takenIn(reading.unit().orElse("")))
+            .map(MeterNumber::digits)
+            .orElse(taken.value())
         : taken.value();
   }
 

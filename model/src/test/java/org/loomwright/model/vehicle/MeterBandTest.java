@@ -51,7 +51,7 @@ class MeterBandTest {
     assertThatThrownBy(() -> MeterBand.of(text))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("'" + text + "' is no band of a meter; write \"11.5 V or more\"")
-        .hasMessageContaining("V, mV, A, mA, Ω, kΩ as units");
+        .hasMessageContaining("V, mV, A, mA, Ω, kΩ, MΩ as units");
   }
 
   @ParameterizedTest
@@ -59,7 +59,7 @@ class MeterBandTest {
       delimiter = '|',
       quoteCharacter = '`',
       value = {
-        "5 W or more | 'W' is no unit of a meter here; the units are V, mV, A, mA, Ω, kΩ",
+        "5 W or more | 'W' is no unit of a meter here; the units are V, mV, A, mA, Ω, kΩ, MΩ",
         "5 v or more | 'v' is no unit of a meter here",
         "5 V to 6 mV | has two units; write both limits in one of them",
         "6 V to 5 V | goes down from 6 to 5; write the smaller number first"

@@ -39,7 +39,7 @@ class BandChecksTest {
           {"yes": "11 V or more", "no": "11.5 V or less"} | traits[1].tell.bands.no: numbers in it also lie in "11 V or more" of 'yes'; leave a gap between the bands
           {"yes": "11 V or more", "no": "11000 mV or less"} | traits[1].tell.bands.no: numbers in it also lie in "11 V or more" of 'yes'; leave a gap between the bands
           {"yes": "1 Ω or less", "no": "1 V or less"} | traits[1].tell.bands.no: this is a voltage, the band of 'yes' a resistance; one measurement reads one of them
-          {"yes": "11 volts", "no": "1 V or less"} | traits[1].tell.bands.yes: '11 volts' is no band of a meter; write "11.5 V or more", "1 V or less" or "4.5 V to 5.5 V", with a point in broken numbers and V, mV, A, mA, Ω, kΩ as units
+          {"yes": "11 volts", "no": "1 V or less"} | traits[1].tell.bands.yes: '11 volts' is no band of a meter; write "11.5 V or more", "1 V or less" or "4.5 V to 5.5 V", with a point in broken numbers and V, mV, A, mA, Ω, kΩ, MΩ as units
           """)
   void eachMistakeIsNamedWithItsPlace(String bands, String problem) {
     assertThat(with(bands).problems()).isEqualTo(List.of(FILE + ", " + problem));

@@ -1,11 +1,12 @@
 package org.loomwright.papers.calculation;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.loomwright.model.design.TraceLine;
 
 /**
@@ -75,21 +76,26 @@ final class Symbols {
 
   /** Whether some other line has a quantity of this name of several words. */
   boolean isName(String words) {
-    return candidates(words).stream().anyMatch(it -> rank(it, words) < Rank.LETTER.ordinal());
+    Name name = Name.of(words);
+    for (int i = 0; i < trace.size(); i++) {
+      if (i != of && name.rank(trace.get(i)).compareTo(Rank.LETTER) < 0) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Indexes of the lines a name can mean: the closest name first, then the nearest line above. */
   List<Integer> candidates(String name) {
-    List<Integer> found = new ArrayList<>();
-    for (int i = 0; i < trace.size(); i++) {
-      if (i != of && rank(i, name) < Rank.NONE.ordinal()) {
-        found.add(i);
-      }
-    }
-    found.sort(
-        Comparator.<Integer>comparingInt(it -> rank(it, name))
-            .thenComparingInt(it -> it < of ? of - it : trace.size() + it));
-    return found;
+    Name read = Name.of(name);
+    List<Rank> ranks = trace.stream().map(read::rank).toList();
+    return IntStream.range(0, trace.size())
+        .filter(it -> it != of && ranks.get(it) != Rank.NONE)
+        .boxed()
+        .sorted(
+            Comparator.<Integer, Rank>comparing(ranks::get)
+                .thenComparingInt(it -> it < of ? of - it : trace.size() + it))
+        .toList();
   }
 
   private enum Rank {
@@ -100,27 +106,34 @@ final class Symbols {
     NONE
   }
 
-  private int rank(int index, String name) {
-    TraceLine line = trace.get(index);
-    Letter letter = LETTERS.get(name);
-    if (letter != null) {
-      return letter.fits(line) ? Rank.LETTER.ordinal() : Rank.NONE.ordinal();
-    }
-    String what = line.what().toLowerCase(Locale.ROOT);
-    String wanted = name.toLowerCase(Locale.ROOT);
-    if (what.equals(wanted)) {
-      return Rank.SAME.ordinal();
-    }
-    if (what.startsWith(wanted + " ") || what.startsWith(wanted + ",")) {
-      return Rank.START.ordinal();
-    }
-    List<String> words = words(what);
-    return words.containsAll(words(wanted)) && wanted.length() > 2
-        ? Rank.HOLDS.ordinal()
-        : Rank.NONE.ordinal();
-  }
+  /** A name in small letters, with its words. */
+  private record Name(Optional<Letter> letter, String wanted, List<String> words) {
+    private static final Pattern BETWEEN = Pattern.compile("[\\s,()]+");
 
-  private static List<String> words(String text) {
-    return List.of(text.split("[\\s,()]+"));
+    static Name of(String name) {
+      String wanted = name.toLowerCase(Locale.ROOT);
+      return new Name(
+          Optional.ofNullable(LETTERS.get(name)), wanted, List.of(BETWEEN.split(wanted)));
+    }
+
+    Rank rank(TraceLine line) {
+      if (letter.isPresent()) {
+        return letter.get().fits(line) ? Rank.LETTER : Rank.NONE;
+      }
+      String what = line.what().toLowerCase(Locale.ROOT);
+      // Few lines hold the text of every word at all, and splitting a line takes its time.
+      if (!words.stream().allMatch(what::contains)) {
+        return Rank.NONE;
+      }
+      if (what.equals(wanted)) {
+        return Rank.SAME;
+      }
+      if (what.startsWith(wanted + " ") || what.startsWith(wanted + ",")) {
+        return Rank.START;
+      }
+      return wanted.length() > 2 && List.of(BETWEEN.split(what)).containsAll(words)
+          ? Rank.HOLDS
+          : Rank.NONE;
+    }
   }
 }

@@ -174,9 +174,12 @@ final class HandSteps {
 
   private static void reading(Reading reading, ObjectNode node) {
     node.put("id", reading.id()).put("name", reading.name()).put("kind", Words.of(reading.kind()));
+    reading.unit().ifPresent(it -> node.put("unit", it));
     reading.band().ifPresent(it -> band(it, node));
     reading.compareWith().ifPresent(it -> node.put("compareWith", it));
+    reading.mostRise().ifPresent(it -> node.put("rise", it.doubleValue()));
     node.set("when", Compiled.of(reading.when()));
+    node.put("words", reading.words());
     node.put("outside", reading.outside()).put("source", reading.source());
   }
 

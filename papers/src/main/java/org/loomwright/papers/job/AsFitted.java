@@ -233,12 +233,7 @@ public final class AsFitted {
         values.stream()
             .map(
                 it ->
-                    List.of(
-                        it.name(),
-                        it.value(),
-                        it.before().orElse(""),
-                        it.wanted(),
-                        it.standing().words()))
+                    List.of(it.name(), it.value(), it.before().orElse(""), it.wanted(), it.words()))
             .toList());
     html.line(
         "p",

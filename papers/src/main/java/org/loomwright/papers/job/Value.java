@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.Set;
 import org.loomwright.model.design.BandWords;
 import org.loomwright.model.design.Reading;
-import org.loomwright.model.design.ReadingKind;
 import org.loomwright.model.design.Step;
+import org.loomwright.model.design.ValueStanding;
 import org.loomwright.model.job.Taken;
 
 /**
@@ -19,7 +19,7 @@ import org.loomwright.model.job.Taken;
  * @param value what was read; empty when it was not taken
  * @param before the value it is compared with, taken at the start
  * @param wanted where it had to lie; empty where any value did
- * @param standing whether it does
+ * @param standing how it stands; empty for what the way as answered does not ask for
  */
 record Value(
     String reading,
@@ -27,25 +27,7 @@ record Value(
     String value,
     Optional<String> before,
     String wanted,
-    Standing standing) {
-
-  /** How a value stands against what is wanted. */
-  enum Standing {
-    HOLDS("holds"),
-    OUTSIDE("OUTSIDE"),
-    OPEN("not taken"),
-    FREE("");
-
-    private final String words;
-
-    Standing(String words) {
-      this.words = words;
-    }
-
-    String words() {
-      return words;
-    }
-  }
+    Optional<ValueStanding> standing) {
 
   /**
    * The values of a job in the order of its guide, those not taken too; last what the guide does
@@ -70,7 +52,7 @@ record Value(
                 it.value(),
                 Optional.empty(),
                 it.wanted().orElse(""),
-                Standing.FREE));
+                Optional.empty()));
       }
     }
     return values;
@@ -78,27 +60,28 @@ record Value(
 
   private static Value of(Reading reading, Fitted fitted) {
     Optional<Taken> taken = fitted.job().taken(reading.id());
+    String value = taken.map(Taken::value).orElse("");
+    Optional<String> before = reading.compareWith().flatMap(fitted.job()::taken).map(Taken::value);
     return new Value(
         reading.id(),
         reading.name(),
-        taken.map(Taken::value).orElse(""),
-        reading.compareWith().flatMap(fitted.job()::taken).map(Taken::value),
+        value,
+        before,
         BandWords.wanted(reading).or(() -> taken.flatMap(Taken::wanted)).orElse(""),
-        taken.map(it -> standing(reading, it.value())).orElse(Standing.OPEN));
+        Optional.of(ValueStanding.of(reading, value, before)));
   }
 
-  private static Standing standing(Reading reading, String value) {
-    if (reading.kind() == ReadingKind.WORKS) {
-      return value.equals("yes") ? Standing.HOLDS : Standing.OUTSIDE;
+  /** How it stands, in words. */
+  String words() {
+    if (standing.isEmpty()) {
+      return "not asked for by the answers";
     }
-    if (reading.kind() == ReadingKind.WORDS || reading.band().isEmpty()) {
-      return Standing.FREE;
-    }
-    try {
-      double number = Double.parseDouble(value.split(" ", 2)[0]);
-      return reading.band().get().holds(number) ? Standing.HOLDS : Standing.OUTSIDE;
-    } catch (NumberFormatException e) {
-      return Standing.OUTSIDE;
-    }
+    return switch (standing.get()) {
+      case OPEN -> "not taken";
+      case HOLDS -> "holds";
+      case OUTSIDE -> "OUTSIDE";
+      case TAKEN -> "";
+      case NO_BEFORE -> "NOT COMPARED: the value before is missing";
+    };
   }
 }

@@ -5,7 +5,6 @@ import java.awt.geom.GeneralPath;
 import java.awt.geom.PathIterator;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.Locale;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.GlyphData;
 import org.apache.fontbox.ttf.TTFParser;
@@ -82,7 +81,22 @@ public final class OutlineLettering implements Lettering {
       if (i > 0) {
         path.append(' ');
       }
-      path.append(String.format(Locale.ROOT, "%.3f", at[i]));
+      thousandths(path, Math.round(at[i] * 1000));
+    }
+  }
+
+  // A pack has half a million of these numbers, which a format string takes seconds to write.
+  private static void thousandths(StringBuilder path, long number) {
+    long size = Math.abs(number);
+    path.append(number < 0 ? "-" : "").append(size / 1000);
+    long part = size % 1000;
+    if (part > 0) {
+      String digits = Long.toString(1000 + part);
+      int end = digits.length();
+      while (digits.charAt(end - 1) == '0') {
+        end--;
+      }
+      path.append('.').append(digits, 1, end);
     }
   }
 }

@@ -1,7 +1,7 @@
 package org.loomwright.papers.section;
 
 import java.util.Optional;
-import org.loomwright.model.design.Band;
+import org.loomwright.model.design.BandWords;
 import org.loomwright.model.design.Guide;
 import org.loomwright.model.design.Reading;
 import org.loomwright.model.design.ReadingKind;
@@ -46,21 +46,23 @@ record ReadingForm(Guide guide) {
     if (reading.kind() == ReadingKind.WORKS) {
       html.tickBox().words(" yes\u2003").tickBox().words(" no");
     } else if (reading.kind() == ReadingKind.NUMBER) {
-      html.blank("", NUMBER_MM).words(reading.band().map(Band::unit).orElse(""));
+      html.blank("", NUMBER_MM).words(reading.unit().orElse(""));
     }
   }
 
   private void right(Reading reading, boolean isNew, Html html) {
-    reading.band().ifPresent(band -> html.line("p", "band", band.words()));
+    boolean judged = reading.kind() == ReadingKind.NUMBER && BandWords.wanted(reading).isPresent();
+    if (judged) {
+      html.line("p", "band", Figures.capital(BandWords.wanted(reading).orElseThrow()));
+    }
     reading
         .compareWith()
         .flatMap(this::takenAt)
         .ifPresent(number -> html.line("p", "band", "Compare with step\u00A0" + number + "."));
-    String or =
-        reading.kind() == ReadingKind.WORKS
-            ? "If not: "
-            : reading.band().isPresent() ? "Outside: " : "";
-    html.line("p", "", or + (isNew ? reading.outside() : "as above."));
+    if (!reading.outside().isEmpty()) {
+      String or = reading.kind() == ReadingKind.WORKS ? "If not: " : judged ? "Outside: " : "";
+      html.line("p", "", or + (isNew ? reading.outside() : "as above."));
+    }
     if (!reading.source().isEmpty()) {
       html.line("p", "from", Figures.capital(reading.source()) + ".");
     }

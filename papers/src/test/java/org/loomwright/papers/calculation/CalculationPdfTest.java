@@ -88,10 +88,6 @@ class CalculationPdfTest {
   }
 
   private static String flat(String text) {
-    return text.replace("ﬁ", "fi")
-        .replace("ﬂ", "fl")
-        .replace("ﬀ", "ff")
-        .replace("ﬃ", "ffi")
-        .replaceAll("[\\s\u00A0\u202F\u2003\u2007]+", "");
+    return text.replaceAll("[\\s\u00A0\u202F\u2003\u2007]+", "");
   }
 }

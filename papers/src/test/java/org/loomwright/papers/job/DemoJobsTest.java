@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.loomwright.model.design.Case;
 import org.loomwright.model.design.PartNumber;
 import org.loomwright.model.design.Step;
+import org.loomwright.model.design.ValueStanding;
 import org.loomwright.model.job.Job;
 import org.loomwright.model.job.JobState;
 
@@ -42,9 +43,11 @@ class DemoJobsTest {
     assertThat(fitted.undecided()).isEmpty();
     assertThat(job.done()).hasSameSizeAs(fitted.way());
     List<Value> values = Value.of(fitted);
-    assertThat(values).filteredOn(it -> it.standing() == Value.Standing.OPEN).isEmpty();
     assertThat(values)
-        .filteredOn(it -> it.standing() == Value.Standing.OUTSIDE)
+        .filteredOn(it -> it.standing().filter(ValueStanding.OPEN::equals).isPresent())
+        .isEmpty();
+    assertThat(values)
+        .filteredOn(it -> it.standing().filter(ValueStanding.OUTSIDE::equals).isPresent())
         .singleElement()
         .satisfies(it -> assertThat(it.name()).contains("left step ground"));
     assertThat(job.deviations()).hasSize(2).allMatch(it -> it.why().isPresent());

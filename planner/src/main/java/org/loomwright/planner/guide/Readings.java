@@ -92,11 +92,9 @@ final class Readings {
                 + " first.",
             "common practice: 12.4 V for a 12 V lead-acid battery at rest"
                 + (supplyV == 12 ? "" : ", in proportion for " + Names.number(supplyV) + " V")),
-        everywhere(
+        keyOff(
             KEY_OFF_BEFORE,
-            "key-off current before the work, in mA",
-            ReadingKind.NUMBER,
-            Optional.empty(),
+            "key-off current before the work",
             Optional.empty(),
             "Well above "
                 + Names.number(STANDBY_MA)
@@ -184,20 +182,24 @@ final class Readings {
             ReadingKind.WORDS,
             Optional.empty(),
             Optional.of(FAULTS_BEFORE),
+            "Write every one down before any is cleared.",
+            ""));
+    readings.add(
+        everywhere(
+            "no-new-faults",
+            "every fault stored now was there before the work",
+            ReadingKind.WORKS,
+            Optional.empty(),
+            Optional.empty(),
             "A fault that was not there before comes from the work: clear it up before you hand"
                 + " over.",
             ""));
     readings.add(
-        everywhere(
+        keyOff(
             "key-off-after",
-            "key-off current after the work, in mA",
-            ReadingKind.NUMBER,
-            Optional.empty(),
+            "key-off current after the work",
             Optional.of(KEY_OFF_BEFORE),
-            "More than "
-                + Names.number(STANDBY_MA)
-                + " mA above the value taken before is too much: pull the added fuses one by one"
-                + " to find the load that stays on.",
+            "Pull the added fuses one by one to find the load that stays on.",
             "common practice, where the equipment names no standby current"));
     return readings;
   }
@@ -305,7 +307,9 @@ final class Readings {
         id,
         name,
         kind,
+        band.map(Band::unit),
         band,
+        Optional.empty(),
         Optional.empty(),
         all ? Condition.always() : described.when(),
         all ? "" : words.of(builds, here).orElse(described.words()),
@@ -321,7 +325,34 @@ final class Readings {
       Optional<String> compareWith,
       String outside,
       String source) {
-    return new Reading(id, name, kind, band, compareWith, Condition.always(), "", outside, source);
+    return new Reading(
+        id,
+        name,
+        kind,
+        band.map(Band::unit),
+        band,
+        compareWith,
+        Optional.empty(),
+        Condition.always(),
+        "",
+        outside,
+        source);
+  }
+
+  private static Reading keyOff(
+      String id, String name, Optional<String> compareWith, String outside, String source) {
+    return new Reading(
+        id,
+        name,
+        ReadingKind.NUMBER,
+        Optional.of("mA"),
+        Optional.empty(),
+        compareWith,
+        compareWith.map(before -> STANDBY_MA),
+        Condition.always(),
+        "",
+        outside,
+        source);
   }
 
   private static String pin(NeedAt need) {

@@ -128,6 +128,7 @@ class DemoGuideTest {
               "key-off-after",
               "faults-before",
               "faults-after",
+              "no-new-faults",
               "others-work");
     }
     assertThat(everTaken).anyMatch(it -> it.startsWith("short/"));

@@ -160,7 +160,7 @@ public final class JobWork {
     Map<String, Value> values = new LinkedHashMap<>();
     for (Reading it : step.readings()) {
       if (walk.holds(it.when())) {
-        values.putIfAbsent(it.id(), Value.of(job, guide(), step, it));
+        values.putIfAbsent(it.id(), Value.of(job, step, it));
       }
     }
     return List.copyOf(values.values());

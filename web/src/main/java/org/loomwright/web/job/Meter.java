@@ -2,26 +2,17 @@ package org.loomwright.web.job;
 
 import java.math.BigDecimal;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.loomwright.model.design.MeterNumber;
 
 /** Numbers as they are read off a meter and typed. */
 public final class Meter {
   private static final Pattern TYPED = Pattern.compile("(-?\\d{1,9}(?:\\.\\d{1,9})?) *(\\p{L}*)");
   private static final Pattern COMMA = Pattern.compile("-?\\d+,\\d+.*");
-  private static final Pattern KEPT = Pattern.compile("(-?\\d+(?:\\.\\d+)?)(?: (\\S+))?");
-
-  /** Powers of ten of the units that bands have. */
-  private static final Map<String, Integer> POWERS =
-      Map.of("V", 0, "mV", -3, "A", 0, "mA", -3, "\u03a9", 0, "k\u03a9", 3);
 
   private Meter() {}
-
-  private static String base(String unit) {
-    return unit.substring(unit.length() - 1);
-  }
 
   /** Whether a unit is one of resistance, where a meter can show that nothing is connected. */
   public static boolean isResistance(String unit) {
@@ -34,40 +25,9 @@ public final class Meter {
   /**
    * A number.
    *
-   * @param exact its value
-   * @param unit unit it is in; empty for none
+   * @param meter the number
    */
-  public record Number(BigDecimal exact, String unit) implements Reading {
-    /** Its value. */
-    public double value() {
-      return exact.doubleValue();
-    }
-
-    /** Its digits. */
-    public String digits() {
-      return exact.toPlainString();
-    }
-
-    /** Number and unit. */
-    public String words() {
-      return digits() + (unit.isEmpty() ? "" : " " + unit);
-    }
-
-    /** The same in another unit; empty when the units are not of one quantity. */
-    public Optional<Number> in(String other) {
-      if (other.equals(unit)) {
-        return Optional.of(this);
-      }
-      if (!POWERS.containsKey(unit)
-          || !POWERS.containsKey(other)
-          || !base(unit).equals(base(other))) {
-        return Optional.empty();
-      }
-      BigDecimal value =
-          exact.scaleByPowerOfTen(POWERS.getOrDefault(unit, 0) - POWERS.getOrDefault(other, 0));
-      return Optional.of(new Number(new BigDecimal(value.toPlainString()), other));
-    }
-  }
+  public record Number(MeterNumber meter) implements Reading {}
 
   /**
    * None.
@@ -100,10 +60,9 @@ public final class Meter {
               + (unit.isEmpty() ? "" : ", in " + unit));
     }
     String named = match.group(2).replace('\u2126', '\u03a9');
-    Number number = new Number(new BigDecimal(match.group(1)), named.isEmpty() ? unit : named);
-    return number
+    return new MeterNumber(new BigDecimal(match.group(1)), named.isEmpty() ? unit : named)
         .in(unit)
-        .<Reading>map(it -> it)
+        .<Reading>map(Number::new)
         .orElseGet(
             () ->
                 new Wrong(
@@ -114,16 +73,6 @@ public final class Meter {
 
   private static String shortened(String text) {
     return text.length() > 40 ? text.substring(0, 40) + "…" : text;
-  }
-
-  /** The number at the start of a value as it is kept, such as "12.6 V". */
-  public static Optional<Number> kept(String value) {
-    Matcher match = KEPT.matcher(value);
-    return match.matches()
-        ? Optional.of(
-            new Number(
-                new BigDecimal(match.group(1)), Optional.ofNullable(match.group(2)).orElse("")))
-        : Optional.empty();
   }
 
   /** Whether a word means that something works; empty when it is neither yes nor no. */

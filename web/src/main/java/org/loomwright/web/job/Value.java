@@ -2,12 +2,11 @@ package org.loomwright.web.job;
 
 import java.math.BigDecimal;
 import java.util.Optional;
-import org.loomwright.model.design.Band;
 import org.loomwright.model.design.BandWords;
-import org.loomwright.model.design.Guide;
+import org.loomwright.model.design.MeterNumber;
 import org.loomwright.model.design.Reading;
-import org.loomwright.model.design.ReadingKind;
 import org.loomwright.model.design.Step;
+import org.loomwright.model.design.ValueStanding;
 import org.loomwright.model.job.Job;
 import org.loomwright.model.job.Taken;
 import org.loomwright.papers.words.Figures;
@@ -42,8 +41,10 @@ public record Value(
     HOLDS("✓ holds", "holds"),
     /** Does not. */
     OUTSIDE("✕ outside", "fails"),
-    /** Taken; a person compares it. */
-    TAKEN("✓ taken", "holds");
+    /** Taken; any value will do. */
+    TAKEN("✓ taken", "holds"),
+    /** Has to be compared with a value that was not taken. */
+    NO_BEFORE("✕ the value before the work is missing", "fails");
 
     private final String words;
     private final String css;
@@ -64,41 +65,29 @@ public record Value(
     }
   }
 
-  static Value of(Job job, Guide guide, Step step, Reading reading) {
+  static Value of(Job job, Step step, Reading reading) {
     Optional<Taken> taken = job.taken(reading.id());
     String value = taken.map(Taken::value).orElse("");
+    Optional<Taken> before = reading.compareWith().flatMap(job::taken);
     return new Value(
         step,
         reading,
-        reading.kind() == ReadingKind.NUMBER ? BandWords.unit(guide, reading).orElse("") : "",
+        reading.unit().orElse(""),
         BandWords.wanted(reading).orElse(""),
         value,
-        reading.compareWith().flatMap(job::taken),
-        standing(reading, value),
+        before,
+        standing(ValueStanding.of(reading, value, before.map(Taken::value))),
         isSettled(job, step, note(reading, value)));
   }
 
-  /** How a value of a reading stands. */
-  static Standing standing(Reading reading, String value) {
-    if (value.isBlank()) {
-      return Standing.MISSING;
-    }
-    return switch (reading.kind()) {
-      case WORDS -> Standing.TAKEN;
-      case WORKS -> Meter.works(value).orElse(false) ? Standing.HOLDS : Standing.OUTSIDE;
-      case NUMBER ->
-          reading.band().isEmpty()
-              ? Standing.TAKEN
-              : Meter.kept(value).filter(it -> lies(it, reading.band().get())).isPresent()
-                  ? Standing.HOLDS
-                  : Standing.OUTSIDE;
+  private static Standing standing(ValueStanding standing) {
+    return switch (standing) {
+      case OPEN -> Standing.MISSING;
+      case HOLDS -> Standing.HOLDS;
+      case OUTSIDE -> Standing.OUTSIDE;
+      case TAKEN -> Standing.TAKEN;
+      case NO_BEFORE -> Standing.NO_BEFORE;
     };
-  }
-
-  private static boolean lies(Meter.Number number, Band band) {
-    Optional<Meter.Number> same =
-        number.unit().isEmpty() ? Optional.of(number) : number.in(band.unit());
-    return same.filter(it -> band.holds(it.value())).isPresent();
   }
 
   private static boolean isSettled(Job job, Step step, String note) {
@@ -121,7 +110,7 @@ public record Value(
 
   /** Whether it stands against the sign-off. */
   public boolean isOpen() {
-    return !settled && (standing == Standing.MISSING || standing == Standing.OUTSIDE);
+    return !settled && standing != Standing.HOLDS && standing != Standing.TAKEN;
   }
 
   /** What is read. */
@@ -131,24 +120,23 @@ public record Value(
 
   /** What is read, and in which unit. */
   public String label() {
-    String in = ", in " + unit;
-    return unit.isEmpty() || reading.name().endsWith(in) ? title() : title() + in;
+    return unit.isEmpty() ? title() : title() + ", in " + unit;
   }
 
   /**
    * How far it is from the value taken before, such as "3 mA more"; empty where that is no number.
    */
   public String difference() {
-    Optional<Meter.Number> now = Meter.kept(value);
-    Optional<Meter.Number> then =
+    Optional<MeterNumber> now = MeterNumber.kept(value);
+    Optional<MeterNumber> then =
         before
-            .flatMap(it -> Meter.kept(it.value()))
+            .flatMap(it -> MeterNumber.kept(it.value()))
             .flatMap(it -> now.flatMap(number -> it.in(number.unit())));
     if (now.isEmpty() || then.isEmpty()) {
       return "";
     }
     BigDecimal more = now.get().exact().subtract(then.get().exact());
-    Meter.Number size = new Meter.Number(more.abs(), now.get().unit());
+    MeterNumber size = new MeterNumber(more.abs(), now.get().unit());
     return more.signum() == 0
         ? "no difference"
         : size.words() + (more.signum() > 0 ? " more" : " less");
