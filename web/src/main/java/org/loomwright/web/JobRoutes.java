@@ -246,9 +246,7 @@ public final class JobRoutes implements Routes {
         ? text.with(
             "name",
             Optional.of(
-                JobAccess.said(ctx, "vehicleNote")
-                    + ": "
-                    + old.name().substring(before.length())))
+                JobAccess.said(ctx, "vehicleNote") + ": " + old.name().substring(before.length())))
         : text;
   }
 

@@ -599,7 +599,8 @@ class JobRoutesTest {
   @Test
   void aReleaseThatIsMissingIsNamedWhileWorkIsUnderWay() {
     jobs.underWay("half", 5).underWay("bare", 5);
-    String text = JobText.of(store.text(DemoJobs.key("bare"))).with("release", Optional.empty()).text();
+    String text =
+        JobText.of(store.text(DemoJobs.key("bare"))).with("release", Optional.empty()).text();
     assertThat(post("/text/job/bare", "basedOn", "1", "text", text).statusCode()).isEqualTo(303);
     assertThat(ready("/job/bare")).contains("Release that is fitted", "can't be signed off");
     assertThat(post("/job/bare/release", "release", "1").statusCode()).isEqualTo(303);

@@ -59,8 +59,7 @@ public record TakeIn(
   }
 
   private static TakeIn bare(String text, Optional<GuideRecord> record, List<String> problems) {
-    return new TakeIn(
-        text, record, Optional.empty(), List.of(), List.of(), false, "", problems);
+    return new TakeIn(text, record, Optional.empty(), List.of(), List.of(), false, "", problems);
   }
 
   /** Held against a job and the guide it follows. */

@@ -76,13 +76,16 @@ final class TakeInWords {
   }
 
   private void takenOut() {
-    before.answers().forEach(
-        (trait, value) -> {
-          if (!after.answers().containsKey(trait)) {
-            changes.add("Taken out: " + question(trait) + ": " + answer(trait, value));
-          }
-        });
-    numbers(before.done(), after.done()).ifPresent(it -> changes.add("No longer done: " + it + "."));
+    before
+        .answers()
+        .forEach(
+            (trait, value) -> {
+              if (!after.answers().containsKey(trait)) {
+                changes.add("Taken out: " + question(trait) + ": " + answer(trait, value));
+              }
+            });
+    numbers(before.done(), after.done())
+        .ifPresent(it -> changes.add("No longer done: " + it + "."));
     before.taken().stream()
         .filter(it -> after.taken(it.reading()).isEmpty())
         .forEach(it -> changes.add("Taken out: " + it.name() + ": " + it.value()));

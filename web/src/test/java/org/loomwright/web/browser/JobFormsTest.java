@@ -51,8 +51,7 @@ class JobFormsTest {
     try (DemoStore store = DemoStore.in(folder);
         BrowserSession session = BrowserSession.start()) {
       DemoJobs jobs = DemoJobs.in(store.store()).underWay("half", 34).underWay("less", 20);
-      String record =
-          jobs.record(store.text(DemoJobs.key("less"))).replace("OST 417", "NOR 88");
+      String record = jobs.record(store.text(DemoJobs.key("less"))).replace("OST 417", "NOR 88");
       try (BrowserWindow window = session.window(store.pages().address(), Manner.PHONE)) {
         Page page = window.page();
         page.navigate("/job/half/take-in");
