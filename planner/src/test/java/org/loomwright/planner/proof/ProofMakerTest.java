@@ -16,6 +16,7 @@ import org.loomwright.model.design.Guide;
 import org.loomwright.model.design.Landing;
 import org.loomwright.model.design.Obligation;
 import org.loomwright.model.design.Proof;
+import org.loomwright.model.design.Step;
 import org.loomwright.model.equipment.NeedKind;
 import org.loomwright.model.vehicle.CavityFact;
 import org.loomwright.model.vehicle.CircuitKind;
@@ -102,6 +103,19 @@ class ProofMakerTest {
             "land/L1/a/F1",
             Script.act("land/L1/a/F1", new Act.Land("L1", "a", Shop.F1), Undo.EASILY));
     assertThat(only(shop.prove(guide), "landed-right").what()).contains("easier to take back");
+  }
+
+  @Test
+  void doesNotTrustACutThatSaysItCanBeUndone() {
+    Step land = shop.guide().step("land/L1/b").orElseThrow();
+    Landing ground = ((Act.Land) land.act().orElseThrow()).landing();
+    Guide guide =
+        Script.replaced(
+            shop.guide(),
+            "land/L1/b",
+            Script.act("land/L1/b", new Act.Change("L1", "b", ground), Undo.EASILY));
+    assertThat(shop.prove(guide).counterexamples())
+        .anyMatch(it -> it.what().contains("easier to take back"));
   }
 
   @Test
