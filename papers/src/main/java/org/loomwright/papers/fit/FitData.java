@@ -18,9 +18,8 @@ import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * The data of a fit check as one line of JSON. A diagram is
- * {@code {"nodes": [[trait, way on...]...], "ends": [...], "top": way}}; an end is {@code
- * [outcomes, sets, kind]} or a weight.
+ * The data of a fit check as one line of JSON. A diagram is {@code {"nodes": [[trait, way
+ * on...]...], "ends": [...], "top": way}}; an end is {@code [outcomes, sets, kind]} or a weight.
  */
 final class FitData {
   private static final JsonMapper MAPPER = JsonMapper.builder().build();

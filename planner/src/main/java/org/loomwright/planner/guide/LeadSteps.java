@@ -279,9 +279,7 @@ final class LeadSteps {
                 (liveJoint ? "What is cut stays cut: make sure this is the right lead. " : "")
                     + "An open end can touch metal or draw water.")
             .live(false)
-            .does(
-                new Act.Park(lead.id(), side, parked),
-                liveJoint ? Undo.NOT_AT_ALL : Undo.EASILY)
+            .does(new Act.Park(lead.id(), side, parked), liveJoint ? Undo.NOT_AT_ALL : Undo.EASILY)
             .relies(lead.needs())
             .takes(rules.parkTime().value().seconds() / 60));
   }

@@ -59,7 +59,9 @@ final class LandedRight implements StepCheck {
     boolean cut = visit.step().act().filter(it -> it instanceof Act.Change).isPresent();
     Undo byVehicle = cut ? Undo.NOT_AT_ALL : rules.undo(put.landing());
     boolean promisesTooMuch =
-        (cut || put.landing() instanceof Landing.InCavity || put.landing() instanceof Landing.InSlot)
+        (cut
+                || put.landing() instanceof Landing.InCavity
+                || put.landing() instanceof Landing.InSlot)
             && visit.step().undo().compareTo(byVehicle) < 0;
     visit
         .findings()

@@ -145,7 +145,9 @@ class HandTest {
       assertThat(hand.page().locator("#where b"))
           .not()
           .hasText("Step " + hand.number("measure/rest"));
-      hand.press("back").isAt("measure/rest").says("[data-reading=rest-voltage]", "12.6 V is right");
+      hand.press("back")
+          .isAt("measure/rest")
+          .says("[data-reading=rest-voltage]", "12.6 V is right");
       assertThat(voltage).hasCount(0);
       hand.press("not-done");
       assertThat(voltage).hasValue("12.6");
@@ -174,8 +176,7 @@ class HandTest {
       hand.press("forward").isAt(last).choose("works-together", "yes");
       assertThat(hand.page().locator(".stop")).hasCount(0);
       hand.type("reading-key-off-after", "85").press("forward").isAt(last);
-      hand.says(
-          "[data-reading=key-off-after]", "85 mA is 65 mA more than before the work (20 mA)");
+      hand.says("[data-reading=key-off-after]", "85 mA is 65 mA more than before the work (20 mA)");
       hand.says(".stop", "Pull the added fuses");
       hand.press("forward").isAt(last);
       assertThat(hand.page().locator("#step-fault")).isVisible();

@@ -43,7 +43,8 @@ class PartsTest {
   @BeforeAll
   void load() {
     String parts =
-        List.of("../page/sha256.js", "conditions.js", "numbers.js", "qr-tables.js", "qr.js").stream()
+        List.of("../page/sha256.js", "conditions.js", "numbers.js", "qr-tables.js", "qr.js")
+            .stream()
             .map(PartsTest::part)
             .reduce("", (a, b) -> a + "\n" + b);
     page.evaluate(

@@ -29,8 +29,8 @@ import org.loomwright.web.browser.Manner;
 /**
  * Whatever is thought of a second time, and whenever (another answer, a step not done after all,
  * something odd, a wrong value): when the guide is at its end, the vehicle is as if all had been
- * done right at once, no wiring was touched with power on, nothing was measured with other power than
- * the step asks for, and nothing was worked on behind a closed panel.
+ * done right at once, no wiring was touched with power on, nothing was measured with other power
+ * than the step asks for, and nothing was worked on behind a closed panel.
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class SecondThoughtsTest {
