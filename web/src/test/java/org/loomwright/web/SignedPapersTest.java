@@ -69,12 +69,11 @@ class SignedPapersTest {
         .isInstanceOf(SaveResult.Saved.class);
   }
 
-  /** A job that names no release, so that its plan is that of the documents as they are. */
   private void complete() {
     jobs.complete("full", false);
     Deviation open =
         job().deviations().stream().filter(it -> it.why().isEmpty()).findFirst().orElseThrow();
-    change(it -> it.settle(open, "it is shorter there").with("release", Optional.empty()));
+    change(it -> it.settle(open, "it is shorter there"));
     ready();
   }
 
@@ -114,6 +113,8 @@ class SignedPapersTest {
         .contains("As signed on 2026-11-26 by Ben Ortega")
         .doesNotContain("Drawn from another guide");
 
+    // Without a release the plan is that of the documents as they are.
+    change(it -> it.with("release", Optional.empty()));
     store.edit(DemoStore.VAN, "\"Ostveld Packer", "\"Ostveld Stacker", "Anna");
     assertThat(ready()).contains("As signed on 2026-11-26");
     assertThat(browser.bytes(AS_FITTED).body()).isEqualTo(fitted);

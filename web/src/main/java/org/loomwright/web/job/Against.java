@@ -42,6 +42,9 @@ final class Against {
               + work.print()
               + ").");
     }
+    if (work.job().release().isEmpty()) {
+      against.add("It names no release of the kit; choose one on the job's own page.");
+    }
     if (work.job().partNumber().isEmpty()) {
       against.add("No part number is written down.");
     }
