@@ -5,8 +5,8 @@ import java.util.Optional;
 /**
  * What a pack says of its kit beyond the plan.
  *
- * @param release number of the release that the guide for the hand names; absent for a kit that is
- *     not released
+ * @param release number of the release that the fitting guide names; absent for a kit that is not
+ *     released
  * @param verifiedOn number of vehicles the kit was fitted to by this guide and signed for, told in
  *     the fit check
  */

@@ -30,7 +30,7 @@ public final class PackWriter {
 
   /**
    * Writes {@code pack.pdf}, {@code calculations.pdf}, {@code leads.csv}, {@code cut-list.xlsx},
-   * {@code parts.xlsx}, the files of the build board, the guide for the hand as {@code guide.html},
+   * {@code parts.xlsx}, the files of the build board, the fitting guide as {@code guide.html},
    * {@code fit-check.html} and {@code result.json}. Files of these names are replaced, and drawings
    * of board sheets that the harness no longer has are removed; nothing else is touched. All are
    * made before the first is written, so a pack is never half of one plan and half of another.

@@ -158,7 +158,7 @@ final class JobAccess {
         Map.of(
             "problems",
             problems,
-"wrong",
+            "wrong",
             wrong,
             "facts",
             facts,

@@ -154,7 +154,6 @@ final class JobDeviationRoutes implements Routes {
               "settled: " + which.get().was());
     }
     if (!problems.isEmpty()) {
-      JobName.keep(ctx);
       JobAccess.refuse(ctx);
       jobs.front(ctx, view.get(), problems.stream().map(Problem::words).toList());
     }

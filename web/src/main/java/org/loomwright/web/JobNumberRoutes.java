@@ -92,7 +92,6 @@ final class JobNumberRoutes implements Routes {
               List.of(PART_NUMBER, SERIAL)));
     }
     if (!wrong.isEmpty()) {
-      JobName.keep(ctx);
       JobAccess.refuse(ctx);
       page(ctx, view, typed, wrong);
     }

@@ -125,7 +125,6 @@ final class JobStepRoutes implements Routes {
       List<Problem> problems) {
     List<String> fields = new ArrayList<>(FIELDS);
     fields.addAll(typed.keySet());
-    JobName.keep(ctx);
     JobAccess.refuse(ctx);
     page(jobs, ctx, view, step, typed, JobAccess.wrong(problems, fields));
   }

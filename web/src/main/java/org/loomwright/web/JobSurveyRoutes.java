@@ -227,7 +227,6 @@ final class JobSurveyRoutes implements Routes {
     String trait = question.ask().trait();
     List<Step> touched = touched(view, trait, answer.value());
     if (!touched.isEmpty() && JobAccess.said(ctx, "sure").isEmpty()) {
-      JobName.keep(ctx);
       JobAccess.refuse(ctx);
       page(ctx, view, Optional.of(question), typed, Map.of(), touched);
       return;
@@ -268,7 +267,6 @@ final class JobSurveyRoutes implements Routes {
       Optional<Question> question,
       Map<String, String> typed,
       List<Problem> problems) {
-    JobName.keep(ctx);
     JobAccess.refuse(ctx);
     page(ctx, view, question, typed, JobAccess.wrong(problems, FIELDS), List.of());
   }

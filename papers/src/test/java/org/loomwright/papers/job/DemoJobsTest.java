@@ -10,6 +10,7 @@ import org.loomwright.model.design.Step;
 import org.loomwright.model.design.ValueStanding;
 import org.loomwright.model.job.Job;
 import org.loomwright.model.job.JobState;
+import org.loomwright.papers.hand.GuidePrint;
 
 /** The jobs of the demo are jobs that could be: they agree with the plans of its kits. */
 class DemoJobsTest {
@@ -51,6 +52,17 @@ class DemoJobsTest {
         .singleElement()
         .satisfies(it -> assertThat(it.name()).contains("left step ground"));
     assertThat(job.deviations()).hasSize(2).allMatch(it -> it.why().isPresent());
+  }
+
+  /**
+   * So that the fit check of the demo counts its vehicle: a guide in other words is another guide.
+   */
+  @Test
+  void theSignedOneNamesTheGuideItFollowed() {
+    Job job = DemoJobs.job(DemoJobs.SIGNED);
+    assertThat(job.guide())
+        .as("guide in demo/van-0417.job.json; put the new one in when the guide was changed")
+        .contains(GuidePrint.of(DemoJobs.plan(job).plan()));
   }
 
   @Test

@@ -168,7 +168,7 @@ final class Readings {
     readings.add(
         everywhere(
             "others-work",
-            "lamps, locks, windows and everything else on the circuits that were worked on",
+            "all else on the circuits that were worked on works: lamps, locks, windows",
             ReadingKind.WORKS,
             Optional.empty(),
             Optional.empty(),

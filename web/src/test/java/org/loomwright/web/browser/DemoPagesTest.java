@@ -27,8 +27,9 @@ import org.loomwright.web.shop.Stage;
 import org.loomwright.web.sum.QuickSum;
 
 /**
- * Pages of the demo, each in light and dark, on a desk and on a phone, and by keyboard. Of faces and
- * sums, which look much alike, some each time and others the next; all with {@code -Dweb.pages=all}.
+ * Pages of the demo, each in light and dark, on a desk and on a phone, and by keyboard. Of faces
+ * and sums, which look much alike, some each time and others the next; all with {@code
+ * -Dweb.pages=all}.
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class DemoPagesTest {
