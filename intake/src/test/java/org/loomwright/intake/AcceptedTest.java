@@ -109,7 +109,7 @@ class AcceptedTest {
     }
   }
 
-  @Property(tries = 200)
+  @Property(tries = 100)
   void whatIsAcceptedStandsInTheVehicle(@ForAll long seed) {
     Random random = new Random(seed);
     Case it = Case.of(random, random.nextInt(3) * 0.08);
@@ -147,7 +147,7 @@ class AcceptedTest {
     }
   }
 
-  @Property(tries = 200)
+  @Property(tries = 100)
   void rowsNotAcceptedChangeNothing(@ForAll long seed) {
     Random random = new Random(seed);
     Case it = Case.of(random, random.nextInt(3) * 0.08);
@@ -209,7 +209,7 @@ class AcceptedTest {
     assertThat(twice.changes()).isEmpty();
   }
 
-  @Property(tries = 200)
+  @Property(tries = 100)
   void nothingOfAnAcceptedTableIsThrownAway(@ForAll long seed) {
     Random random = new Random(seed);
     Case it = Case.of(random, random.nextInt(3) * 0.08);

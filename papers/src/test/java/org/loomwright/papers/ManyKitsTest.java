@@ -31,8 +31,8 @@ import org.loomwright.planner.plan.Planner;
  */
 class ManyKitsTest {
   private static final Pattern SVG = Pattern.compile("<svg .*?</svg>", Pattern.DOTALL);
-  private static final int KITS = Integer.getInteger("papers.kits", 20);
-  private static final int KITS_AT_ONCE = 10;
+  private static final int KITS = Integer.getInteger("papers.kits", 14);
+  private static final int KITS_AT_ONCE = 7;
 
   /** Width of a map that reads well on a phone, mm. */
   private static final double PHONE_MM = 98;

@@ -32,7 +32,7 @@ class KillTest {
     Random random = new Random(seed);
     StoreTarget target = place.fresh(folder);
     // A server outlives its client, so few rounds tell much the same there.
-    int rounds = ASKED.orElse(place == Place.SQLITE ? 20 : 4);
+    int rounds = ASKED.orElse(place == Place.SQLITE ? 12 : 3);
     int acknowledged = 0;
     for (int round = 0; round < rounds; round++) {
       List<String> saved = killed(target, "r" + round, 1 + random.nextInt(120));

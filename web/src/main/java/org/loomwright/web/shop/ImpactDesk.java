@@ -23,7 +23,6 @@ import org.loomwright.planner.impact.KitImpact;
 import org.loomwright.planner.impact.ReleaseImpact;
 import org.loomwright.planner.impact.Released;
 import org.loomwright.planner.plan.ImpossibleVehicle;
-import org.loomwright.planner.plan.Planner;
 import org.loomwright.planner.watch.PlanPhase;
 import org.loomwright.planner.watch.PlanningStopped;
 import org.slf4j.Logger;
@@ -228,7 +227,7 @@ public final class ImpactDesk implements AutoCloseable {
 
     private ReleaseImpact release(ReleasedOrder it, Workspace after) {
       String name = it.order().kit().id() + ", release " + it.number();
-      Plan plan = Planner.plan(it.order(), phase -> at(name, phase));
+      Plan plan = RecentPlans.SHARED.plan(it.order(), phase -> at(name, phase));
       Vehicle now =
           after.vehicles().stream()
               .filter(one -> one.id().equals(it.order().vehicle().id()))

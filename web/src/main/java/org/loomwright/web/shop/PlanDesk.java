@@ -10,7 +10,6 @@ import org.jspecify.annotations.Nullable;
 import org.loomwright.model.design.Plan;
 import org.loomwright.model.kit.KitOrder;
 import org.loomwright.planner.plan.ImpossibleVehicle;
-import org.loomwright.planner.plan.Planner;
 import org.loomwright.planner.watch.PlanningStopped;
 import org.loomwright.planner.watch.Watch;
 import org.slf4j.Logger;
@@ -44,7 +43,7 @@ public final class PlanDesk implements AutoCloseable {
 
   /** A desk with nothing on it. */
   public PlanDesk() {
-    this(Planner::plan);
+    this(RecentPlans.SHARED);
   }
 
   PlanDesk(Maker maker) {

@@ -7,13 +7,16 @@ import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.ReducedMotion;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
- * One browser for the tests of a class: started in a field, closed after all tests. Each test opens
- * windows of its own, which share nothing with each other. To be used from one thread only.
+ * A browser for the tests of a class: taken in a field, left after all tests. Each test opens
+ * windows of its own, which share nothing with each other. All classes of a run use one browser,
+ * which takes seconds to start; it ends with the run. To be used from one thread only.
  */
 public final class BrowserSession implements AutoCloseable {
   private static final List<String> FLAGS =
@@ -26,35 +29,43 @@ public final class BrowserSession implements AutoCloseable {
           "--disable-sync",
           "--no-first-run");
 
-  private final Playwright playwright;
-  private final Browser browser;
+  private static @Nullable Browser running;
 
-  private BrowserSession(Playwright playwright, Browser browser) {
-    this.playwright = playwright;
+  private final Browser browser;
+  private final List<BrowserContext> windows = new ArrayList<>();
+
+  private BrowserSession(Browser browser) {
     this.browser = browser;
   }
 
   /**
-   * Starts the browser.
+   * Starts the browser where none is running.
    *
    * @throws AssertionError in plain words when the browser or what drives it is not installed
    */
-  public static BrowserSession start() {
+  public static synchronized BrowserSession start() {
+    Browser browser = running;
+    if (browser == null || !browser.isConnected()) {
+      browser = launch();
+      running = browser;
+    }
+    return new BrowserSession(browser);
+  }
+
+  private static Browser launch() {
     Path chromium = Programs.chromium();
     System.setProperty("playwright.nodejs.path", Programs.node().toString());
     Map<String, String> settings = new HashMap<>();
     settings.put("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1");
     Playwright playwright = Playwright.create(new Playwright.CreateOptions().setEnv(settings));
     try {
-      Browser browser =
-          playwright
-              .chromium()
-              .launch(
-                  new BrowserType.LaunchOptions()
-                      .setExecutablePath(chromium)
-                      .setHeadless(true)
-                      .setArgs(FLAGS));
-      return new BrowserSession(playwright, browser);
+      return playwright
+          .chromium()
+          .launch(
+              new BrowserType.LaunchOptions()
+                  .setExecutablePath(chromium)
+                  .setHeadless(true)
+                  .setArgs(FLAGS));
     } catch (RuntimeException failure) {
       playwright.close();
       throw new AssertionError(chromium + " does not start: " + failure.getMessage(), failure);
@@ -69,7 +80,7 @@ public final class BrowserSession implements AutoCloseable {
    */
   public BrowserWindow window(String address, Manner manner) {
     return new BrowserWindow(
-        browser.newContext(
+        context(
             new Browser.NewContextOptions()
                 .setBaseURL(address)
                 .setViewportSize(manner.widthPx(), manner.heightPx())
@@ -86,7 +97,7 @@ public final class BrowserSession implements AutoCloseable {
    * theirs until it is closed.
    */
   public BrowserContext offline(Manner manner) {
-    return browser.newContext(
+    return context(
         new Browser.NewContextOptions()
             .setOffline(true)
             .setViewportSize(manner.widthPx(), manner.heightPx())
@@ -97,12 +108,16 @@ public final class BrowserSession implements AutoCloseable {
             .setJavaScriptEnabled(manner.script()));
   }
 
+  private BrowserContext context(Browser.NewContextOptions options) {
+    BrowserContext context = browser.newContext(options);
+    windows.add(context);
+    return context;
+  }
+
+  /** Closes what is left of its windows. */
   @Override
   public void close() {
-    try {
-      browser.close();
-    } finally {
-      playwright.close();
-    }
+    windows.forEach(BrowserContext::close);
+    windows.clear();
   }
 }

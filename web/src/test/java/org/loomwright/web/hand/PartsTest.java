@@ -43,7 +43,12 @@ class PartsTest {
   @BeforeAll
   void load() {
     String parts =
-        List.of("../page/sha256.js", "conditions.js", "numbers.js", "qr-tables.js", "qr.js")
+        List.of(
+                "/org/loomwright/papers/page/sha256.js",
+                "conditions.js",
+                "numbers.js",
+                "qr-tables.js",
+                "qr.js")
             .stream()
             .map(PartsTest::part)
             .reduce("", (a, b) -> a + "\n" + b);
