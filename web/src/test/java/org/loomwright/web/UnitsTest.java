@@ -37,7 +37,7 @@ class UnitsTest {
           "/sums/drop?wire=2.5+mm%C2%B2&length=4+m&return-length=&current=9+A&supply=12+V"
               + "&temperature=60+%C2%B0C");
 
-  private static final int MOST_FORMS = 24;
+  private static final int MOST_FORMS = 12;
 
   @TempDir private Path folder;
   private DemoStore demo;

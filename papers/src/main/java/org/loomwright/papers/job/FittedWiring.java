@@ -105,6 +105,7 @@ final class FittedWiring {
               leads(it.leads())));
     }
     html.table(
+        "kept",
         List.of(
             Column.key("Slot", 30),
             Column.text("Where", 24),
@@ -138,6 +139,7 @@ final class FittedWiring {
       return;
     }
     html.table(
+        "kept",
         List.of(Column.key("Stud", 40), Column.text("Where", 30), Column.text("Added", 30)),
         byGround.entrySet().stream()
             .map(
@@ -179,6 +181,7 @@ final class FittedWiring {
     if (!rows.isEmpty()) {
       html.line("h2", "", "Joints and splices");
       html.table(
+          "kept",
           List.of(Column.key("What", 42), Column.text("Where", 28), Column.text("Leads", 30)),
           rows);
     }
@@ -223,7 +226,9 @@ final class FittedWiring {
               ? "Parked ends"
               : "Parked ends: capped, labelled, taped back, never live");
       html.table(
-          List.of(Column.key("End", 44), Column.text("Where", 30), Column.text("Cap", 26)), rows);
+          "kept",
+          List.of(Column.key("End", 44), Column.text("Where", 30), Column.text("Cap", 26)),
+          rows);
     }
   }
 
