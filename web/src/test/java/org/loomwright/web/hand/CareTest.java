@@ -151,7 +151,7 @@ class CareTest {
       hand.type("reading-short-rear-block-F7", "0.2").press("forward").isAt(SHORT);
       hand.says(".stop", "Stop: do not go on").press("again-short-rear-block-F7");
       hand.type("reading-short-rear-block-F7", "40 M\u03a9");
-      hand.page().locator("#heading").click();
+      hand.leaveField();
       hand.says("[data-reading]", "40000 k\u03a9 is right");
       hand.page().locator(LINE).click();
       hand.says("[data-reading]", "Open line is right");
@@ -175,9 +175,9 @@ class CareTest {
       Hand hand = start(context).goTo(fed, "prepare/kit");
       Locator words = hand.page().locator("#reading-faults-before");
       words.fill("U0155");
-      hand.page().locator("#heading").click();
+      hand.leaveField();
       words.fill("   ");
-      hand.page().locator("#heading").click();
+      hand.leaveField();
       hand.press("forward").says("#step-fault", "Still to be taken: stored faults");
       hand.press("list").press("to-start").type("by", "  ").press("begin");
       hand.press("list").press("to-summary");
@@ -212,7 +212,7 @@ class CareTest {
       hand.press("to-start").page().locator("#open-record").setInputFiles(less);
       hand.says("#missing", "key-off current before the work").press("opened-yes").isAt(LAST);
       hand.type("reading-key-off-after", "30");
-      hand.page().locator("#heading").click();
+      hand.leaveField();
       hand.says("[data-reading=key-off-after]", "can't be judged");
       hand.choose("no-new-faults", "yes").press("forward").isAt(LAST);
       hand.press("odd").type("odd-words", "Nobody measured before").press("odd-keep").isAt(LAST);

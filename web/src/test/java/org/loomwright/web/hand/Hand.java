@@ -57,6 +57,14 @@ final class Hand {
     return this;
   }
 
+  /** Leaves the field that is typed in, and lets the guide draw what that changes. */
+  Hand leaveField() {
+    page.locator("#heading").click();
+    // It draws in the turn after the one in which the press ended.
+    page.evaluate("() => new Promise(done => setTimeout(done, 50))");
+    return this;
+  }
+
   Hand choose(String name, String value) {
     page.locator("input[name=\"" + name + "\"][value=\"" + value + "\"]").check();
     return this;

@@ -155,7 +155,7 @@ class HandTest {
       hand.page().locator("#reading-rest-voltage-unit").selectOption("mV");
       assertThat(voltage).hasValue("12.61");
       voltage.fill("11.0");
-      hand.page().locator("#heading").click();
+      hand.leaveField();
       hand.press("end-rest-voltage").heading("Stopped");
       JsonNode record = Hand.read(hand.save(folder));
       assertThat(record.get("state").asString()).isEqualTo("stopped");

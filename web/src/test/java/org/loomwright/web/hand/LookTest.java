@@ -75,13 +75,13 @@ class LookTest {
       hand.goTo(build, "measure/rest");
       check(page, "measure", keyboard, faults);
       page.locator("#reading-rest-voltage").fill("11");
-      page.locator("#heading").click();
+      hand.leaveField();
       check(page, "outside", false, faults);
       hand.press("again-rest-voltage").goTo(build, "ask/step-before");
       check(page, "question", keyboard, faults);
       hand.goTo(build, "ask/rear-feed");
       page.locator("#answer").fill("5");
-      page.locator("#heading").click();
+      hand.leaveField();
       check(page, "between", false, faults);
       hand.goTo(build, "caution/battery");
       check(page, "caution", false, faults);

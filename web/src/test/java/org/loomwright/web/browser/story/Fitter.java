@@ -89,9 +89,10 @@ final class Fitter {
     String now = page.locator("#step").innerText() + page.locator(".job-where").innerText();
     page.locator(".job-done").click();
     page.waitForFunction(
-        "was => document.querySelector('#step') === null ||"
-            + " document.querySelector('#step').innerText +"
-            + " document.querySelector('.job-where').innerText !== was",
+        // A page that is still coming has no step either.
+        "was => document.readyState === 'complete' && (document.querySelector('#step') === null"
+            + " || document.querySelector('#step').innerText +"
+            + " document.querySelector('.job-where').innerText !== was)",
         now);
   }
 
