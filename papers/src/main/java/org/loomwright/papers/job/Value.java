@@ -9,6 +9,7 @@ import org.loomwright.model.design.BandWords;
 import org.loomwright.model.design.Reading;
 import org.loomwright.model.design.Step;
 import org.loomwright.model.design.ValueStanding;
+import org.loomwright.model.hand.GuideRecordTaker;
 import org.loomwright.model.job.Taken;
 
 /**
@@ -74,7 +75,9 @@ record Value(
   /** How it stands, in words. */
   String words() {
     if (standing.isEmpty()) {
-      return "not asked for by the answers";
+      return reading.startsWith(GuideRecordTaker.MEASURED)
+          ? "answered a question"
+          : "not asked for by the answers";
     }
     return switch (standing.get()) {
       case OPEN -> "not taken";
